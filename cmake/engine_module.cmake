@@ -1,0 +1,48 @@
+# engine_module(NAME USES other... USES_PRIVATELY other... LINKS library... TEST_LINKS ...)
+#
+# Declares one module of the engine, in a way that makes the order of engine/CMakeLists.txt a law:
+#   - a used module must already exist, so a backward or circular edge fails while configuring;
+#   - each module has its own include root, so an undeclared include is "No such file or directory";
+#   - its public headers form a header set, each of which is compiled alone.
+# Sources are all *.cpp beside the headers; unit tests are all tests/*.cpp (one executable NAME_tests, doctest).
+function(engine_module name)
+  cmake_parse_arguments(M "" "" "USES;USES_PRIVATELY;LINKS;TEST_LINKS" ${ARGN})
+  foreach(used IN LISTS M_USES M_USES_PRIVATELY)
+    if(NOT TARGET ${used})
+      message(FATAL_ERROR "${name} uses ${used}, which is not an earlier module: the order is engine/CMakeLists.txt")
+    endif()
+  endforeach()
+
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp ${CMAKE_CURRENT_SOURCE_DIR}/sqlite/*.cpp)
+  file(GLOB headers CONFIGURE_DEPENDS RELATIVE ${CMAKE_CURRENT_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR}/*.h)
+  set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
+  file(MAKE_DIRECTORY ${root})
+  file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC)
+  list(TRANSFORM headers PREPEND ${root}/${name}/)
+
+  if(NOT sources)   # nothing written yet
+    file(WRITE ${CMAKE_BINARY_DIR}/empty_${name}.cpp "")
+    set(sources ${CMAKE_BINARY_DIR}/empty_${name}.cpp)
+  endif()
+  add_library(${name} STATIC ${sources})
+  set_target_properties(${name} PROPERTIES LINKER_LANGUAGE CXX)
+  target_include_directories(${name} PUBLIC ${root})
+  target_link_libraries(${name} PUBLIC ${M_USES} PRIVATE ${M_USES_PRIVATELY} ${M_LINKS})
+  target_sources(${name} PUBLIC FILE_SET headers TYPE HEADERS BASE_DIRS ${root} FILES ${headers})
+
+  file(GLOB tests CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/tests/*.cpp)
+  if(tests)
+    engine_tests(${name}_tests SOURCES ${tests} USES ${name} ${M_TEST_LINKS})
+  endif()
+endfunction()
+
+# engine_tests(NAME SOURCES file... USES module...): one doctest executable, one ctest entry; doctest names the case
+# that failed.
+function(engine_tests name)
+  cmake_parse_arguments(T "" "" "SOURCES;USES" ${ARGN})
+  add_executable(${name} ${T_SOURCES} $<TARGET_OBJECTS:doctest_main>)
+  target_link_libraries(${name} PRIVATE ${T_USES})
+  target_compile_definitions(${name} PRIVATE AMENTUM_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+  target_compile_options(${name} PRIVATE -O1)
+  add_test(NAME ${name} COMMAND ${name})
+endfunction()

@@ -1,0 +1,30 @@
+// Everything a facility keeps, as one value: what an import brings, what an export writes, what a store holds.
+//
+// Order inside each list is the order of its identity (athlete, date, ...), so that equal stores are equal values.
+#pragma once
+
+#include "values/athlete.h"
+#include "values/block.h"
+#include "values/facility.h"
+#include "values/kit.h"
+#include "values/reading.h"
+#include "values/season.h"
+
+#include <optional>
+#include <vector>
+
+namespace amentum {
+
+struct RecordSet {
+    std::optional<Facility> facility;
+    std::vector<Kit> kits;
+    std::vector<Athlete> athletes;
+    std::vector<Reading> readings;
+    std::vector<ThrowEntry> throws;
+    std::vector<CalendarEntry> calendar;
+    std::vector<Block> blocks;
+    std::vector<SetDone> sets;
+    std::vector<Override> overrides;
+};
+
+}  // namespace amentum
