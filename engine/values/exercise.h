@@ -1,4 +1,8 @@
 // An exercise of the catalogue (data/exercises.csv): what it is for, what it needs, what limits it, what it can hurt.
+//
+// A hex bar stands in a kit once for each handle ("hex bar, low handles", "hex bar, high handles"): pulls from the two
+// heights are different lifts and never share a maximum. Such an exercise names its item: only a kit item of the kind
+// in `means` whose label contains that text may be loaded for it; a kit without such a label cannot do the exercise.
 #pragma once
 
 #include "values/enum_words.h"
@@ -69,6 +73,9 @@ struct Exercise {
     std::vector<std::string> cautions;        // keys of data/cautions.csv that speak against it
     std::string setup;                        // how it is set up, for the sheet
     std::vector<std::string> sources;
+    std::optional<std::string> item = {};     // "low handles": the label of the item in `means` must contain it
+    std::optional<Mass> lightest = {};        // loads below this miss the exercise's purpose (balls: of the ball)
+    std::optional<Mass> heaviest = {};        // nor above this, however strong the athlete (balls: of the ball)
 };
 
 // Why an exercise should not be given to an athlete with a restriction (data/cautions.csv).
