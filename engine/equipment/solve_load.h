@@ -1,21 +1,28 @@
 // Which load can this gym really make, nearest to the one wanted, and with which plates?
 //
-// For a bar: total = bar + 2 x (plates on one side), over every multiset of the pairs owned (an odd plate stays on
-// the rack). Exact bounded subset-sum over pairs, never greedy: with few pairs the greedy choice misses loads.
-// For dumbbells, balls, columns: the nearest item or step. Sums are kept in whole milligrams, so that equal loads
-// are equal. Ties between two loads equally near go to the lower; among plate sets of one load, fewest plates, then
-// heaviest inside.
+//   means            what the load counts
+//   a bar            bar + 2 x (plates on one side), over every multiset of the pairs owned; an odd plate stays racked
+//   landmine         half of a straight bar + the plates on its one sleeve, each counted singly: what the hands hold
+//                    when a level, even bar is held at its end (statics of a lever; proposal of this project)
+//   dumbbell_pair    both dumbbells, of one mass            dumbbell_single   one dumbbell or kettlebell
+//   column           handle/stack ratio x stack, at each step up to the most
+//   ball             the ball                               added_plate       plates on the belt, 4 at most (ours)
+//   sled             the plates on it, not the sled
+//   band, body       no load: refused
+// Exact bounded subset-sum over the plates owned, never greedy: with few pairs the greedy choice misses loads. Sums are
+// kept in whole tenths of a microgram (exact_mass.h), so that equal loads are equal, in lb and kg alike. Two equally
+// near loads: the lower. Plate sets of one load: fewest plates, then heaviest inside. Two bars: fewest plates, then
+// the first of the kit.
 // Source: exact enumeration; checked against brute force (tests/laws/plate_loading_test.cpp).
-// Units: kg. Range: target above 0 and at most 600 kg.
-// Refuses: a kit without the bar or item (load_not_makeable); a target out of range.
+// Units: kg. Range: target above 0 and at most 600 kg; a kit of more than 65536 distinct loads is thinned to 5 g.
+// Refuses: a kit without the bar, item or belt (load_not_makeable); a target out of range; an item without a mass
+// (missing_field); band and body work (method_does_not_apply).
 // What it cannot tell: whether the sleeve is long enough for the plates, or the stamp on an unweighed plate is true.
 //
 // Example: bar 20 kg, plates 25, 20, 15, 10 kg in pairs, target 100 kg -> 25 + 15 a side.
 #pragma once
 
-#include "values/exercise.h"
-#include "values/kit.h"
-#include "values/refusal.h"
+#include "equipment/load_table.h"
 
 #include <optional>
 #include <string>
@@ -23,25 +30,8 @@
 
 namespace amentum {
 
-struct PlatesOnSide {
-    std::string label;
-    Mass each;
-    int count;
-};
-
-struct MadeLoad {
-    Mass total;                          // as the lift counts it: bar and plates; both dumbbells; force at the handle
-    std::vector<PlatesOnSide> one_side;  // heaviest first (innermost); empty for anything but a bar
-    std::string words;                   // "hex bar, high handles + 45, 25 a side"; "pair of 50 lb dumbbells"
-};
-
-struct LoadChoice {
-    std::optional<MadeLoad> not_above;  // the heaviest that is not above the target; none when even the bar is
-    std::optional<MadeLoad> above;      // the lightest above it; none at the top of what the gym has
-    MadeLoad nearest;
-};
-
-// `item` names one bar (or column) of the kit by its label; left out, the one of that means that comes nearest.
+// `item` names one bar (or column, dumbbell, ball) of the kit: by its whole label, or, when no label is just that, by
+// a text the label contains ("low handles"). Left out, whichever item of that means comes nearest.
 Result<LoadChoice> solve_load(const Kit& kit, LoadMeans means, Mass target,
                               const std::optional<std::string>& item = std::nullopt);
 
