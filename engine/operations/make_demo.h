@@ -1,0 +1,34 @@
+// make_demo: fill an empty store with the invented facility "Saltgrass Throwing Hall", whose truth is written down.
+//
+// Refuses a store that already holds athletes. The records go through the same import as a coach's own files.
+#pragma once
+
+#include "operations/workplace.h"
+#include "values/refusal.h"
+
+#include <boost/describe/class.hpp>
+
+#include <optional>
+#include <string>
+
+namespace amentum {
+
+struct MakeDemoRequest {
+    std::optional<int> seed;  // left out: 1
+};
+BOOST_DESCRIBE_STRUCT(MakeDemoRequest, (), (seed))
+
+struct MakeDemoAnswer {
+    std::string facility;
+    int athletes;
+    int readings;
+    int throw_entries;
+    int sets;
+    std::string truth;   // the simulation's true effects, as JSON text
+    std::string words;
+};
+BOOST_DESCRIBE_STRUCT(MakeDemoAnswer, (), (facility, athletes, readings, throw_entries, sets, truth, words))
+
+Result<MakeDemoAnswer> make_demo(Workplace&, const MakeDemoRequest&);
+
+}  // namespace amentum
