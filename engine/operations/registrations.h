@@ -1,0 +1,18 @@
+// How an operation joins the list: its function, its summary, the meaning of each request field, its words.
+//
+// Each group of operations registers itself in one registrations_*.cpp; registered_operations() joins them in the
+// order a coach meets them.
+#pragma once
+
+#include "operations/operation.h"
+
+#include <vector>
+
+namespace amentum {
+
+std::vector<Operation> registered_operations();
+std::vector<Operation> record_operations();      // records in and out, tests, throws, sets, demo
+std::vector<Operation> answer_operations();      // roster, thrower, limiters, changes, test day
+std::vector<Operation> prescription_operations();  // blocks, loads, cautions, catalogue, methods
+
+}  // namespace amentum
