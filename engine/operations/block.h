@@ -7,8 +7,9 @@ namespace amentum {
 
 struct KeptBlockRequest {
     std::string block;  // its id, or an athlete's name for that athlete's newest block
+    std::optional<int> week;  // only this week; left out: all
 };
-BOOST_DESCRIBE_STRUCT(KeptBlockRequest, (), (block))
+BOOST_DESCRIBE_STRUCT(KeptBlockRequest, (), (block, week))
 
 Result<BlockAnswer> block(Workplace&, const KeptBlockRequest&);
 
