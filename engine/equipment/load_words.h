@@ -1,8 +1,9 @@
 // A made load in the words a coach would use to ask for it.
 //
-// A plate is called by its label without the word "plate" and without the kit's own unit: "45 lb plate" is "45" in a
-// kit that speaks pounds, "20 kg plate" stays "20 kg" there. Two or more of one plate: "2 x 45".
-// Example: describe_plates({{"45 lb plate", ..., 2}, {"2.5 lb plate", ..., 1}}, MassUnit::lb) == "2 x 45, 2.5"
+// A plate is called by its label without the word "plate" and without the kit's own unit: "45 lb plate" is
+// "45" in a kit that speaks pounds, "20 kg plate" stays "20 kg" there. Two or more of one plate: "2 x 45".
+// Example: describe_plates({{"45 lb plate", ..., 2}, {"2.5 lb plate", ..., 1}}, MassUnit::lb) == "2 x
+// 45, 2.5"
 #pragma once
 
 #include "equipment/plate_sums.h"
@@ -18,4 +19,4 @@ std::string describe_plates(const std::vector<PlatesOnSide>& plates, MassUnit un
 // "102.5 kg", "225 lb": in the unit given, to three decimals at most.
 std::string describe_mass(Mass mass, MassUnit unit);
 
-}  // namespace amentum
+} // namespace amentum
