@@ -13,7 +13,8 @@ function(engine_module name)
     endif()
   endforeach()
 
-  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp ${CMAKE_CURRENT_SOURCE_DIR}/sqlite/*.cpp)
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp
+       ${CMAKE_CURRENT_SOURCE_DIR}/sqlite/*.cpp ${CMAKE_CURRENT_SOURCE_DIR}/inside/*.cpp)   # not public: no header set
   file(GLOB headers CONFIGURE_DEPENDS RELATIVE ${CMAKE_CURRENT_SOURCE_DIR} ${CMAKE_CURRENT_SOURCE_DIR}/*.h)
   set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
   file(MAKE_DIRECTORY ${root})

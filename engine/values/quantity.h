@@ -1,6 +1,6 @@
 // Quantities as types: a mass cannot be added to a speed, and a number has no unit until it is named.
 //
-// Each type is built by a named constructor and read back in a named unit. SI inside (kg, m, m/s, s, rad, N).
+// Each type is built by a named constructor and read back in a named unit. SI inside (kg, m, m/s, s, N; angles in degrees).
 // Units, exact by definition [NistSp811, appendix B.8]:
 //   1 lb = 0.45359237 kg, 1 ft = 0.3048 m, 1 in = 0.0254 m, 1 mi/h = 0.44704 m/s, 1 oz = 1/16 lb.
 // Valid range: any finite double; what is plausible belongs to the test kind, not to the unit.
@@ -94,16 +94,17 @@ private:
     explicit constexpr Duration(double si) : Quantity(si) {}
 };
 
+// Kept in degrees: a goniometer reads whole degrees, and they must come back exactly.
 class Angle : public Quantity<Angle> {
 public:
-    static constexpr Angle radians(double x) { return Angle(x); }
-    static constexpr Angle degrees(double x) { return Angle(x * std::numbers::pi / 180.0); }
-    constexpr double radians() const { return si_; }
-    constexpr double degrees() const { return si_ * 180.0 / std::numbers::pi; }
+    static constexpr Angle radians(double x) { return Angle(x * 180.0 / std::numbers::pi); }
+    static constexpr Angle degrees(double x) { return Angle(x); }
+    constexpr double radians() const { return si_ * std::numbers::pi / 180.0; }
+    constexpr double degrees() const { return si_; }
 
 private:
     friend class Quantity<Angle>;
-    explicit constexpr Angle(double si) : Quantity(si) {}
+    explicit constexpr Angle(double degrees) : Quantity(degrees) {}
 };
 
 class Force : public Quantity<Force> {

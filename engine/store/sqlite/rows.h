@@ -1,0 +1,36 @@
+// Each kind of record to its row and back. save_: inserts, and leaves a row of the same key alone.
+#pragma once
+
+#include "values/record_set.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+namespace amentum {
+
+inline constexpr const char* this_facility = "main";
+
+void save_facility(SQLite::Database&, const Facility&);
+void save_kits(SQLite::Database&, const std::vector<Kit>&);
+void save_athletes(SQLite::Database&, const std::vector<Athlete>&);
+void save_readings(SQLite::Database&, const std::vector<Reading>&);
+void save_throws(SQLite::Database&, const std::vector<ThrowEntry>&);
+void save_calendar(SQLite::Database&, const std::vector<CalendarEntry>&);
+void save_blocks(SQLite::Database&, const std::vector<Block>&);
+int save_sets(SQLite::Database&, const std::vector<SetDone>&);  // how many were new
+void save_overrides(SQLite::Database&, const std::vector<Override>&);
+
+std::optional<Facility> load_facility(SQLite::Database&);
+std::vector<Kit> load_kits(SQLite::Database&);
+std::vector<Athlete> load_athletes(SQLite::Database&);
+std::vector<Reading> load_readings(SQLite::Database&);
+std::vector<ThrowEntry> load_throws(SQLite::Database&);
+std::vector<CalendarEntry> load_calendar(SQLite::Database&);
+std::vector<Block> load_blocks(SQLite::Database&);
+std::vector<SetDone> load_sets(SQLite::Database&);
+std::vector<Override> load_overrides(SQLite::Database&);
+
+// Lists of words and sentences in one column, one a line; a line break inside an item becomes a space.
+std::string joined_lines(const std::vector<std::string>&);
+std::vector<std::string> split_lines(const std::string&);
+
+}  // namespace amentum

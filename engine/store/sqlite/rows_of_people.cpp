@@ -1,0 +1,175 @@
+#include "store/sqlite/rows.h"
+#include "store/sqlite/statement.h"
+
+#include <algorithm>
+
+namespace amentum {
+namespace {
+
+std::optional<double> kilograms(const std::optional<Mass>& m) { return m ? std::optional(m->kilograms()) : std::nullopt; }
+std::optional<double> metres(const std::optional<Length>& l) { return l ? std::optional(l->metres()) : std::nullopt; }
+std::optional<Mass> mass(std::optional<double> kg) { return kg ? std::optional(Mass::kilograms(*kg)) : std::nullopt; }
+std::optional<Length> length(std::optional<double> m) { return m ? std::optional(Length::metres(*m)) : std::nullopt; }
+
+std::vector<KitItem> items_of(SQLite::Database& database, const KitId& kit) {
+    Statement query(database, "SELECT kind, label, count, mass_kg, height_m, ratio, step_kg, most_kg FROM kit_item "
+                              "WHERE facility_id = $1 AND kit_id = $2 ORDER BY place");
+    query.bind(this_facility, kit.text);
+    std::vector<KitItem> items;
+    while (query.step()) {
+        query.begin_row();
+        const auto kind = query.choice<ItemKind>();
+        std::string label = query.text();
+        const int count = query.whole();
+        const auto m = mass(query.maybe_number());
+        const auto h = length(query.maybe_number());
+        const auto ratio = query.maybe_number();
+        const auto step = mass(query.maybe_number());
+        items.push_back({kind, std::move(label), count, m, h, ratio, step, mass(query.maybe_number())});
+    }
+    return items;
+}
+
+}  // namespace
+
+std::string joined_lines(const std::vector<std::string>& lines) {
+    std::string text;
+    for (std::string line : lines) {
+        std::replace(line.begin(), line.end(), '\n', ' ');
+        text += line + "\n";
+    }
+    return text;
+}
+
+std::vector<std::string> split_lines(const std::string& text) {
+    std::vector<std::string> lines;
+    for (std::size_t from = 0; from < text.size();) {
+        const std::size_t to = text.find('\n', from);
+        lines.push_back(text.substr(from, to - from));
+        from = to + 1;
+    }
+    return lines;
+}
+
+void save_facility(SQLite::Database& database, const Facility& facility) {
+    Statement(database, "INSERT INTO facility VALUES ($1, $2, $3, $4, $5) ON CONFLICT DO NOTHING")
+        .bind(this_facility, facility.name, word(facility.mass_unit), word(facility.speed_unit), word(facility.length_unit))
+        .run();
+}
+
+std::optional<Facility> load_facility(SQLite::Database& database) {
+    Statement query(database, "SELECT name, mass_unit, speed_unit, length_unit FROM facility WHERE facility_id = $1");
+    query.bind(this_facility);
+    if (!query.step()) return std::nullopt;
+    query.begin_row();
+    Facility facility{query.text()};
+    facility.mass_unit = query.choice<MassUnit>();
+    facility.speed_unit = query.choice<SpeedUnit>();
+    facility.length_unit = query.choice<LengthUnit>();
+    return facility;
+}
+
+void save_kits(SQLite::Database& database, const std::vector<Kit>& kits) {
+    Statement kit_row(database, "INSERT INTO kit VALUES ($1, $2, $3, $4) ON CONFLICT DO NOTHING");
+    Statement item_row(database, "INSERT INTO kit_item VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11) ON CONFLICT DO NOTHING");
+    Statement held(database, "SELECT count(*) FROM kit_item WHERE facility_id = $1 AND kit_id = $2");
+    for (const auto& kit : kits) {
+        kit_row.bind(this_facility, kit.id.text, kit.name, word(kit.unit)).run();
+        held.bind(this_facility, kit.id.text).step();
+        held.begin_row();
+        int place = held.whole();  // items added later stand after those held
+        for (const auto& item : kit.items)
+            item_row.bind(this_facility, kit.id.text, item.label, place++, word(item.kind), item.count, kilograms(item.mass),
+                          metres(item.height), item.ratio, kilograms(item.step), kilograms(item.most)).run();
+    }
+}
+
+std::vector<Kit> load_kits(SQLite::Database& database) {
+    Statement query(database, "SELECT kit_id, name, unit FROM kit WHERE facility_id = $1 ORDER BY kit_id");
+    query.bind(this_facility);
+    std::vector<Kit> kits;
+    while (query.step()) {
+        query.begin_row();
+        KitId id{query.text()};
+        std::string name = query.text();
+        kits.push_back({id, std::move(name), query.choice<MassUnit>(), items_of(database, id)});
+    }
+    return kits;
+}
+
+void save_athletes(SQLite::Database& database, const std::vector<Athlete>& athletes) {
+    Statement row(database, "INSERT INTO athlete VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15) "
+                            "ON CONFLICT DO NOTHING");
+    for (const auto& a : athletes)
+        row.bind(this_facility, a.id.text, a.name, a.birth_date, word(a.sex), word(a.throwing_hand), word(a.sport),
+                 word(a.role), word(a.level), metres(a.stature), metres(a.sitting_height), a.training_years,
+                 joined_lines(a.restrictions), a.kit.text, a.guardian).run();
+}
+
+std::vector<Athlete> load_athletes(SQLite::Database& database) {
+    Statement query(database, "SELECT athlete_id, name, birth_date, sex, throwing_hand, sport, role, level, stature_m, "
+                              "sitting_height_m, training_years, restrictions, kit_id, guardian FROM athlete "
+                              "WHERE facility_id = $1 ORDER BY athlete_id");
+    query.bind(this_facility);
+    std::vector<Athlete> athletes;
+    while (query.step()) {
+        query.begin_row();
+        AthleteId id{query.text()};
+        std::string name = query.text();
+        const Date birth = query.date();
+        const auto sex = query.choice<Sex>();
+        const auto hand = query.choice<Hand>();
+        const auto sport = query.choice<Sport>();
+        const auto role = query.choice<Role>();
+        const auto level = query.choice<Level>();
+        const auto stature = length(query.maybe_number());
+        const auto sitting = length(query.maybe_number());
+        const auto years = query.maybe_number();
+        auto restrictions = split_lines(query.text());
+        KitId kit{query.text()};
+        athletes.push_back({id, std::move(name), birth, sex, hand, sport, role, level, stature, sitting, years,
+                            std::move(restrictions), kit, query.text()});
+    }
+    return athletes;
+}
+
+void save_calendar(SQLite::Database& database, const std::vector<CalendarEntry>& entries) {
+    Statement row(database, "INSERT INTO calendar_entry VALUES ($1, $2, $3, $4, $5, $6) ON CONFLICT DO NOTHING");
+    for (const auto& e : entries) row.bind(this_facility, e.athlete.text, e.date, word(e.kind), e.last_date, e.note).run();
+}
+
+std::vector<CalendarEntry> load_calendar(SQLite::Database& database) {
+    Statement query(database, "SELECT athlete_id, date, last_date, kind, note FROM calendar_entry WHERE facility_id = $1 "
+                              "ORDER BY athlete_id, date, kind");
+    query.bind(this_facility);
+    std::vector<CalendarEntry> entries;
+    while (query.step()) {
+        query.begin_row();
+        AthleteId id{query.text()};
+        const Date date = query.date(), last = query.date();
+        const auto kind = query.choice<DayKind>();
+        entries.push_back({id, date, last, kind, query.text()});
+    }
+    return entries;
+}
+
+void save_overrides(SQLite::Database& database, const std::vector<Override>& overrides) {
+    Statement row(database, "INSERT INTO caution_override VALUES ($1, $2, $3, $4, $5, $6, $7) ON CONFLICT DO NOTHING");
+    for (const auto& o : overrides) row.bind(this_facility, o.athlete.text, o.exercise, o.caution, o.date, o.coach, o.reason).run();
+}
+
+std::vector<Override> load_overrides(SQLite::Database& database) {
+    Statement query(database, "SELECT athlete_id, exercise, caution, reason, coach, date FROM caution_override "
+                              "WHERE facility_id = $1 ORDER BY athlete_id, exercise, caution, date");
+    query.bind(this_facility);
+    std::vector<Override> overrides;
+    while (query.step()) {
+        query.begin_row();
+        AthleteId id{query.text()};
+        std::string exercise = query.text(), caution = query.text(), reason = query.text(), coach = query.text();
+        overrides.push_back({id, exercise, caution, reason, coach, query.date()});
+    }
+    return overrides;
+}
+
+}  // namespace amentum

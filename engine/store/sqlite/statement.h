@@ -1,0 +1,69 @@
+// One prepared statement, with what a record needs: typed binding in order, optional values, typed columns in order.
+//
+// The SQL text uses $1 ... so that the same text serves another database; this is the SQLite side.
+#pragma once
+
+#include "values/calendar_date.h"
+#include "values/enum_words.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <optional>
+#include <string>
+#include <type_traits>
+#include <vector>
+
+namespace amentum {
+
+class Statement {
+public:
+    Statement(SQLite::Database& database, const std::string& sql) : query_(database, sql) {}
+
+    template <class... Values>
+    Statement& bind(const Values&... values) {
+        query_.reset();
+        int place = 0;
+        (bind_one(++place, values), ...);
+        return *this;
+    }
+    bool step() { return query_.executeStep(); }
+    int run() { return query_.exec(); }
+
+    // Columns are taken from left to right, one row at a time.
+    void begin_row() { column_ = 0; }
+    std::string text() { return query_.getColumn(column_++).getString(); }
+    int whole() { return query_.getColumn(column_++).getInt(); }
+    double number() { return query_.getColumn(column_++).getDouble(); }
+    std::optional<double> maybe_number() {
+        const auto column = query_.getColumn(column_++);
+        return column.isNull() ? std::nullopt : std::optional(column.getDouble());
+    }
+    std::optional<int> maybe_whole() {
+        const auto column = query_.getColumn(column_++);
+        return column.isNull() ? std::nullopt : std::optional(column.getInt());
+    }
+    std::optional<std::string> maybe_text() {
+        const auto column = query_.getColumn(column_++);
+        return column.isNull() ? std::nullopt : std::optional(column.getString());
+    }
+    Date date() { return *parse_date(text(), "date"); }
+    template <class E>
+    E choice() { return from_word<E>(text()).value(); }
+
+private:
+    void bind_one(int place, const std::string& value) { query_.bind(place, value); }
+    void bind_one(int place, const char* value) { query_.bind(place, value); }
+    void bind_one(int place, int value) { query_.bind(place, value); }
+    void bind_one(int place, double value) { query_.bind(place, value); }
+    void bind_one(int place, const Date& value) { query_.bind(place, value.text()); }
+    template <class T>
+    void bind_one(int place, const std::optional<T>& value) {
+        if (value) bind_one(place, *value);
+        else query_.bind(place);
+    }
+
+    SQLite::Statement query_;
+    int column_ = 0;
+};
+
+}  // namespace amentum

@@ -1,0 +1,143 @@
+#include "store/store.h"
+
+#include "store/sqlite/migrations.h"
+#include "store/sqlite/rows.h"
+#include "store/sqlite/statement.h"
+
+#include <mutex>
+
+namespace amentum {
+namespace {
+
+constexpr int patience_ms = 5000;  // while another process writes
+
+void migrate(SQLite::Database& database) {
+    database.exec("CREATE TABLE IF NOT EXISTS migration (name TEXT NOT NULL PRIMARY KEY) STRICT");
+    for (const auto& migration : migrations()) {
+        SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+        Statement held(database, "SELECT 1 FROM migration WHERE name = $1");
+        if (held.bind(migration.name).step()) continue;
+        database.exec(migration.sql);
+        Statement(database, "INSERT INTO migration VALUES ($1)").bind(migration.name).run();
+        transaction.commit();
+    }
+}
+
+}  // namespace
+
+struct Store::Database {
+    explicit Database(const std::string& file)
+        : connection(file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, patience_ms) {
+        for (const char* pragma : {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
+            connection.exec(pragma);
+        migrate(connection);
+    }
+
+    template <class Work>
+    auto locked(Work work) {
+        const std::lock_guard lock(mutex);
+        try {
+            return work(connection);
+        } catch (const SQLite::Exception& failure) {
+            throw StoreFailure(failure.what());
+        }
+    }
+
+    template <class Work>
+    void committed(Work work) {
+        locked([&](SQLite::Database& database) {
+            SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+            work(database);
+            transaction.commit();
+            ++writes;
+        });
+    }
+
+    std::mutex mutex;
+    SQLite::Database connection;
+    std::int64_t writes = 0;
+};
+
+Store::Store(const std::string& file) {
+    try {
+        database_ = std::make_unique<Database>(file);
+    } catch (const SQLite::Exception& failure) {
+        throw StoreFailure("the store " + file + " cannot be opened: " + failure.what());
+    }
+}
+Store::~Store() = default;
+Store::Store(Store&&) noexcept = default;
+
+RecordSet Store::load_all() {
+    return database_->locked([](SQLite::Database& database) {
+        SQLite::Transaction one_moment(database);
+        return RecordSet{load_facility(database), load_kits(database),   load_athletes(database),
+                         load_readings(database), load_throws(database), load_calendar(database),
+                         load_blocks(database),   load_sets(database),   load_overrides(database)};
+    });
+}
+
+std::int64_t Store::version() {
+    return database_->locked([this](SQLite::Database& database) {
+        // data_version moves when another connection commits, `writes` when this one does.
+        return database.execAndGet("PRAGMA data_version").getInt64() * 1'000'000'000 + database_->writes;
+    });
+}
+
+void Store::save_records(const RecordSet& records) {
+    database_->committed([&](SQLite::Database& database) {
+        if (records.facility) save_facility(database, *records.facility);
+        save_kits(database, records.kits);
+        save_athletes(database, records.athletes);
+        save_readings(database, records.readings);
+        save_throws(database, records.throws);
+        save_calendar(database, records.calendar);
+        save_blocks(database, records.blocks);
+        save_sets(database, records.sets);
+        save_overrides(database, records.overrides);
+    });
+}
+
+Saved Store::save_set(const SetDone& set) {
+    int added = 0;
+    database_->committed([&](SQLite::Database& database) { added = save_sets(database, {set}); });
+    return added == 1 ? Saved::added : Saved::held_before;
+}
+
+void Store::save_block(const Block& block) {
+    database_->committed([&](SQLite::Database& database) {
+        for (const char* table : {"block_line", "block"})
+            Statement(database, std::string("DELETE FROM ") + table + " WHERE facility_id = $1 AND block_id = $2")
+                .bind(this_facility, block.id.text)
+                .run();
+        save_blocks(database, {block});
+    });
+}
+
+void Store::save_restrictions(const AthleteId& athlete, const std::vector<std::string>& restrictions) {
+    database_->committed([&](SQLite::Database& database) {
+        Statement(database, "UPDATE athlete SET restrictions = $3 WHERE facility_id = $1 AND athlete_id = $2")
+            .bind(this_facility, athlete.text, joined_lines(restrictions))
+            .run();
+    });
+}
+
+std::string Store::check_integrity() {
+    return database_->locked([](SQLite::Database& database) {
+        return database.execAndGet("PRAGMA integrity_check").getString();
+    });
+}
+
+std::string Store::schema() {
+    return database_->locked([](SQLite::Database& database) {
+        Statement query(database, "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY name");
+        std::string text;
+        while (query.step()) {
+            query.begin_row();
+            text += query.text() + ";\n";
+        }
+        return text;
+    });
+}
+
+}  // namespace amentum
