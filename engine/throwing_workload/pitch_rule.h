@@ -1,14 +1,17 @@
-// How many pitches a rule allows in a day, how many days of rest it asks for afterwards, and the next day allowed.
+// How many pitches a rule allows in a day, how many days of rest it asks for afterwards, and the next day
+// allowed.
 //
-// A rule is data (data/pitch_rules.csv), one row for each organisation, year, sport and band of ages; a league's own
-// rule comes before any of these. rest_to[k] is the highest count after which k days of rest are enough:
+// A rule is data (data/pitch_rules.csv), one row for each organisation, year, sport and band of ages; a
+// league's own rule comes before any of these. rest_to[k] is the highest count after which k days of rest are
+// enough:
 //   days of rest(n) = smallest k with n <= rest_to[k];   next day allowed = day pitched + k + 1.
 // A count above the last band has already broken the daily maximum: the days of the last band are the least.
 // Sources: of each row, in the row [UsaBaseballPitching], [BaseballCanadaPitching], [AossmSoftball].
 // Units: pitches to batters in games, of one person, on one day; whole days. Range: 1 to 400 pitches.
 // Refuses: a count out of range; a rule without rest bands (method_does_not_apply); an age no row covers.
-// What it cannot tell: the age a league reckons by (its own date in the year); warm-up and bullpen pitches, which
-// rules leave out although they load the arm; whether the arm is rested. Following a rule is not a sign of health.
+// What it cannot tell: the age a league reckons by (its own date in the year); warm-up and bullpen pitches,
+// which rules leave out although they load the arm; whether the arm is rested. Following a rule is not a sign
+// of health.
 //
 // Example: ages 13-14, 40 pitches on Monday -> 2 days of rest (Tuesday, Wednesday), next on Thursday.
 #pragma once
@@ -26,24 +29,25 @@
 namespace amentum {
 
 struct PitchRule {
-    std::string organisation;  // "United States baseball guideline"
-    int year;                  // of the table as it was read
+    std::string organisation; // "United States baseball guideline"
+    int year;                 // of the table as it was read
     Sport sport;
-    int age_low;   // whole years, both included; for one organisation and sport the bands do not overlap
+    int age_low; // whole years, both included; for one organisation and sport the bands do not overlap
     int age_high;
-    int daily_max;  // pitches in one day, 1 to 400
-    std::array<std::optional<int>, 6> rest_to;  // ascending where given, without gaps; all empty: no rest bands
-    std::optional<int> game_max;                // pitches in one game
-    std::optional<int> third_day_max;           // pitches on the third day running; 0: none
-    std::optional<int> most_days_running;       // days in a row with pitches
-    std::optional<int> yearly_innings;          // all teams together, in 12 months
+    int daily_max; // pitches in one day, 1 to 400
+    std::array<std::optional<int>, 6>
+        rest_to;                          // ascending where given, without gaps; all empty: no rest bands
+    std::optional<int> game_max;          // pitches in one game
+    std::optional<int> third_day_max;     // pitches on the third day running; 0: none
+    std::optional<int> most_days_running; // days in a row with pitches
+    std::optional<int> yearly_innings;    // all teams together, in 12 months
     std::string note;
     std::vector<std::string> sources;
 };
 
 // The row that covers an age; the refusal names the ages there are.
-Result<PitchRule> pitch_rule_for(std::span<const PitchRule> rules, const std::string& organisation, Sport sport,
-                                 int age);
+Result<PitchRule> pitch_rule_for(std::span<const PitchRule> rules, const std::string& organisation,
+                                 Sport sport, int age);
 
 // Organisations with a row for the sport, in the order of the table, each once.
 std::vector<std::string> organisations_for(std::span<const PitchRule> rules, Sport sport);
@@ -52,8 +56,11 @@ Result<int> rest_days(const PitchRule& rule, int pitches);
 
 Result<Date> next_day_allowed(const PitchRule& rule, Date pitched, int pitches);
 
-// The same with its arithmetic: "40 pitches at 13 to 14 years are above 35 (1 day of rest) and not above 50, so 2
-// days of rest: 2026-03-10 and 2026-03-11; pitching again from 2026-03-12."
+// The same with its arithmetic: "40 pitches at 13 to 14 years are above 35 and not above 50,
+// so 2 days of rest: 2026-03-10 to 2026-03-11; pitching again from 2026-03-12."
 Result<std::string> describe_rest(const PitchRule& rule, Date pitched, int pitches);
 
-}  // namespace amentum
+// "The ... allows at most 95 pitches in a day at 13 to 14 years."
+std::string describe_daily_maximum(const PitchRule& rule);
+
+} // namespace amentum
