@@ -19,11 +19,12 @@
 //   arm; two devices, raters or places in one result, or two ways of measuring (method_does_not_apply); a
 //   value outside the kind's plausible range (out_of_range).
 // Missing in a test: reps_in_reserve is taken as 0 (tests end at failure) and a warning says so.
+// Two ways of measuring: a speed by radar and one by distance, a jump by flight time and one read directly.
 // What it cannot tell: whether the protocol was followed; whether device, rater and place are those of
 // another day.
 //
 // Example: three readings {.load 100 kg, .reps 5}, {.load 110 kg, .reps 3}, {.load 110 kg, .reps 2}
-//   -> 121 kg, "Epley, 110 kg x 3, best of 3 sets"
+//   -> 121 kg, "Epley, 3 repetitions, best of 3 sets"
 #pragma once
 
 #include "values/block.h"
@@ -40,26 +41,24 @@ namespace amentum {
 Result<TestResult> measure_test(const TestKind& kind,
                                 const std::vector<Reading>& readings_of_one_day_and_side);
 
-// A logged training set as a (less certain) result of the test kind whose value the exercise's load is a
-// share of.
+// A logged training set as a (less certain) result of the test kind whose value the exercise's load is a share of.
 //
-// Lifts: the load (pull-ups: load + body mass) is divided by exercise.load_share, then estimated as in a
-// test. Needs the
-//   repetitions in reserve, because a training set seldom ends at failure. Ball throws: the set's speed, when
-//   the ball is the test kind's ball. The result's side is `none`: one logged line stands for both sides.
-// Error added to a test's: 3 % for a set among others, 5 % more when load_share is not 1 (both proposals of
-// this
-//   project, no source); ball speed: 0.55 m/s for the unnamed device [PocketRadar2021].
-// Refusals (method_does_not_apply): an exercise that is not about this test; reps in reserve unknown or above
-// 5;
+// Lifts: the load (pull-ups: load + body mass) is divided by exercise.load_share, then estimated as in a test.
+//   Needs the repetitions in reserve, because a training set seldom ends at failure.
+// Ball throws: the set's speed, when the ball is the test kind's ball.
+// The result's side is `none`: one logged line stands for both sides.
+// Error added to a test's: 3 % for a set among others, 5 % more when load_share is not 1 (both proposals of this
+//   project, no source); ball speed: 0.55 m/s for the unnamed device [JSportsSci2021Radar].
+// Refusals (method_does_not_apply): an exercise that is not about this test; reps in reserve unknown or above 5;
 //   reps + reserve above 10; another ball; measures that no set can show (angles, jumps, body mass ...).
 Result<TestResult> measure_logged_set(const TestKind& kind, const Exercise& exercise, const SetDone& set,
                                       std::optional<Mass> body_mass);
 
-// Fields of Reading, without unit, in the order a person enters them: load, reps, reps_in_reserve, body_mass,
-// speed, radar_angle, distance, release_height, release_angle, flight_time, height, angle, force. Where
-// either of two sets of fields will do, fields_needed is empty and fields_optional names the usual one first
-// (ball_speed: speed, or distance with release_height; jump_height: flight_time, or height).
+// Fields of Reading, without unit, in the order a person enters them: load, reps, reps_in_reserve, body_mass, speed,
+// radar_angle, distance, release_height, release_angle, flight_time, height, angle, force.
+// Where either of two ways will do, fields_needed is empty and fields_optional names the usual one first
+// (ball_speed: speed, or distance with release_height; jump_height: flight_time, or height, or take-off velocity as
+// speed).
 std::vector<std::string> fields_needed(Measure measure);
 std::vector<std::string> fields_optional(Measure measure);
 
