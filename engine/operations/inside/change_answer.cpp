@@ -1,0 +1,80 @@
+#include "operations/inside/change_answer.h"
+
+#include "inference/change.h"
+#include "inference/test_scale.h"
+#include "reports/sentences.h"
+#include "values/shortest_decimal.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace amentum {
+namespace {
+
+// Velocity that growth alone brings a thrower below 18: 1.5 mph a year of age [Sgroi2015, regression of 420 youths].
+constexpr double growth_mph_a_year = 1.5;
+// Taken when fewer than two throwers have the test: one published day-to-day error is worth noticing (proposal).
+constexpr double worthwhile_in_errors = 1.0;
+
+double growth_between(const Athlete& athlete, Date from, Date to) {
+    const double young = std::min(18.0, decimal_years(athlete.birth_date, to)) -
+                         std::min(18.0, decimal_years(athlete.birth_date, from));
+    return Speed::miles_per_hour(growth_mph_a_year * std::max(0.0, young)).metres_per_second();
+}
+
+double worthwhile_on_scale(const FacilityView& view, const TestKind& kind) {
+    std::vector<DatedValue> levels;
+    for (const auto& [key, series] : view.series) {
+        if (key.second != kind.key || series.trajectory.empty()) continue;
+        const auto& last = series.trajectory.front().points.back();
+        levels.push_back({last.day, last.smoothed.mean, last.smoothed.variance});
+    }
+    const double spread = levels.size() >= 2 ? smallest_worthwhile_change(levels) : 0;
+    return spread > 0 ? spread : worthwhile_in_errors * kind.day_error;
+}
+
+const char* word_of(ChangeVerdict verdict) {
+    switch (verdict) {
+    case ChangeVerdict::gained: return "gained";
+    case ChangeVerdict::lost: return "lost";
+    case ChangeVerdict::cannot_tell: return "cannot_tell";
+    }
+    return "cannot_tell";
+}
+
+}  // namespace
+
+JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete,
+                                const Series& series, std::size_t from, std::size_t to) {
+    const auto& kind = *series.kind;
+    const auto& trajectory = series.trajectory.front();
+    const auto unit = shown_unit(kind.unit, view.records.facility.value_or(Facility{"This facility"}));
+    const Date first = Date::from_days(trajectory.points[from].day), last = Date::from_days(trajectory.points[to].day);
+    const bool growing = kind.quality == "throwing_velocity" && growth_between(athlete, first, last) > 0;
+    const double growth = growing ? growth_between(athlete, first, last) : 0;
+    const double worthwhile = worthwhile_on_scale(view, kind);
+    const auto judged = judge_trajectory_change(trajectory, from, to, worthwhile, growth);
+
+    const double at = trajectory.points[from].smoothed.mean;
+    const auto on_unit = [&](double step) { return difference_on_unit(kind.scale, at, step); };
+    const Interval band{on_unit(judged.likely.central().low), on_unit(judged.likely.central().high)};
+    const double detectable = smallest_detectable_difference(std::sqrt(series.values[from].variance),
+                                                             std::sqrt(series.values[to].variance));
+    const double measured = on_unit(series.values[to].value - series.values[from].value);
+    const std::string quality = inside.tables.quality(kind.quality) ? inside.tables.quality(kind.quality)->name : kind.quality;
+    const ChangeWords words{quality, measured, on_unit(judged.likely.value), band, judged.chance_gained, judged.chance_lost,
+                            on_unit(worthwhile), on_unit(detectable), first, last};
+    JudgeChangeAnswer answer{athlete.id.text, kind.key, kind.name, first.text(), last.text(), measured * unit.factor,
+                             shown_estimate(on_unit(judged.likely.value), band, unit), on_unit(worthwhile) * unit.factor,
+                             judged.chance_gained, judged.chance_lost, on_unit(detectable) * unit.factor, {},
+                             word_of(judged.verdict), {describe_change(words, unit)}};
+    if (growing) {
+        const double shown = growth * unit.factor;
+        answer.growth = ShownEstimate{shown, shown, shown, unit.unit, unit.decimals};
+        answer.words.push_back("Growth alone usually brings about " + format_fixed(shown, unit.decimals) + " " + unit.unit +
+                               " over that time below 18; it has been taken out of the likely change.");
+    }
+    return answer;
+}
+
+}  // namespace amentum

@@ -1,0 +1,90 @@
+#include "operations/inside/inside.h"
+
+#include "inference/test_scale.h"
+#include "operations/inside/embedded_data.h"
+
+#include <chrono>
+#include <ctime>
+#include <stdexcept>
+
+namespace amentum {
+namespace {
+
+ReferenceTables parsed_tables() {
+    auto tables = parse_reference_tables(embedded_data());
+    if (!tables) throw std::runtime_error("the built-in tables are broken: " + tables.refusal().sentence);
+    return *std::move(tables);
+}
+
+}  // namespace
+
+Workplace::Workplace(const Opening& opening)
+    : inside_(new Inside{Store(opening.store_file), built_in_tables(), opening.today}) {}
+
+Workplace::~Workplace() = default;
+
+const ReferenceTables& built_in_tables() {
+    static const ReferenceTables tables = parsed_tables();
+    return tables;
+}
+
+Date Workplace::Inside::today() const {
+    if (fixed_today) return *fixed_today;
+    const std::time_t now = std::time(nullptr);
+    std::tm local{};
+    localtime_r(&now, &local);
+    using namespace std::chrono;
+    return Date::from(year(local.tm_year + 1900) / month(static_cast<unsigned>(local.tm_mon + 1)) /
+                      day(static_cast<unsigned>(local.tm_mday)));
+}
+
+std::shared_ptr<const FacilityView> Workplace::Inside::view() {
+    const std::lock_guard lock(viewing_);
+    const auto version = store.version();
+    if (!view_ || version != seen_version_) {
+        view_ = build_view(store.load_all(), tables, fitted_);
+        seen_version_ = version;
+    }
+    return view_;
+}
+
+Facility Workplace::Inside::facility() { return view()->records.facility.value_or(Facility{"This facility"}); }
+
+Result<const Athlete*> athlete_named(const FacilityView& view, const std::string& name) {
+    if (const Athlete* athlete = view.athlete(name)) return athlete;
+    std::vector<std::string> names;
+    for (const auto& each : view.records.athletes) names.push_back(each.name);
+    return refuse_unknown("athlete", name, names);
+}
+
+Result<const TestKind*> test_named(const ReferenceTables& tables, const std::string& key) {
+    if (const TestKind* kind = tables.test_kind(key)) return kind;
+    std::vector<std::string> keys;
+    for (const auto& kind : tables.test_kinds) keys.push_back(kind.key);
+    return refuse_unknown("test", key, keys);
+}
+
+Result<const Kit*> kit_named(const FacilityView& view, const std::string& name) {
+    std::vector<std::string> names;
+    for (const auto& kit : view.records.kits) {
+        if (kit.id.text == slug(name)) return &kit;
+        names.push_back(kit.name);
+    }
+    return refuse_unknown("kit", name, names);
+}
+
+ShownEstimate shown_estimate(double value, Interval band, const ShownUnit& unit) {
+    return {value * unit.factor, band.low * unit.factor, band.high * unit.factor, unit.unit, unit.decimals};
+}
+
+ShownEstimate shown_state(const TestKind& kind, const StateOnDay& state, const Facility& facility, double z) {
+    const auto back = back_on_unit(kind.scale, state, z);
+    return shown_estimate(back.value, back.band, shown_unit(kind.unit, facility));
+}
+
+ShownRefusal shown_refusal(const Refusal& refusal) {
+    return {static_cast<int>(refusal.code), refusal_kind(refusal.code).name, refusal.sentence, refusal.field,
+            refusal.given, refusal.allowed};
+}
+
+}  // namespace amentum

@@ -1,0 +1,44 @@
+// What an open workplace holds, and the few things every operation does first.
+#pragma once
+
+#include "operations/inside/facility_view.h"
+#include "operations/shown.h"
+#include "operations/workplace.h"
+#include "reports/shown_units.h"
+#include "store/store.h"
+#include "values/interval.h"
+
+#include <memory>
+#include <mutex>
+
+namespace amentum {
+
+struct Workplace::Inside {
+    Store store;
+    ReferenceTables tables;
+    std::optional<Date> fixed_today;
+
+    Date today() const;
+    std::shared_ptr<const FacilityView> view();  // as of the last committed write
+    Facility facility();
+
+    std::mutex writing = {};  // one operation writes at a time; reading goes on beside it
+
+private:
+    std::mutex viewing_ = {};
+    std::shared_ptr<const FacilityView> view_ = {};
+    std::int64_t seen_version_ = -1;
+    std::map<std::string, FittedVariances> fitted_ = {};
+};
+
+const ReferenceTables& built_in_tables();
+
+Result<const Athlete*> athlete_named(const FacilityView&, const std::string& name);
+Result<const TestKind*> test_named(const ReferenceTables&, const std::string& key);
+Result<const Kit*> kit_named(const FacilityView&, const std::string& name);
+
+ShownEstimate shown_estimate(double value, Interval band, const ShownUnit&);
+ShownEstimate shown_state(const TestKind&, const StateOnDay&, const Facility&, double z = z80);
+ShownRefusal shown_refusal(const Refusal&);
+
+}  // namespace amentum

@@ -1,0 +1,98 @@
+#include "operations/inside/limiter_answer.h"
+
+#include "operations/inside/limiter_work.h"
+#include "reports/sentences.h"
+#include "values/shortest_decimal.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace amentum {
+namespace {
+
+std::string quality_name(const ReferenceTables& tables, const std::string& key) {
+    const Quality* quality = tables.quality(key);
+    return quality ? quality->name : key;
+}
+
+// The test of a quality this roster knows best, so that the new value has something to be compared with.
+const TestKind* test_for(const FacilityView& view, const ReferenceTables& tables, const std::string& quality) {
+    const TestKind* best = nullptr;
+    int most = -1;
+    for (const auto& kind : tables.test_kinds) {
+        if (kind.quality != quality) continue;
+        int tested = 0;
+        for (const auto& [key, series] : view.series) tested += key.second == kind.key && !series.trajectory.empty();
+        if (tested > most) most = tested, best = &kind;
+    }
+    return best;
+}
+
+LimiterLine line_of(const ReferenceTables& tables, const LimiterGain& gain, const LimiterWork& work, const ShownUnit& speed) {
+    const auto& level = work.levels.at(gain.quality);
+    const Estimate z{level.z.mean, std::sqrt(level.z.variance)};
+    LimiterLine line{gain.quality, quality_name(tables, gain.quality), shown_estimate(gain.expected, gain.central_80, speed),
+                     gain.chance_best, gain.regret * speed.factor, {}, level.words, gain.tested, gain.information, gain.sources};
+    if (gain.tested) line.level = ShownEstimate{z.value, z.central().low, z.central().high, "SD", 1};
+    return line;
+}
+
+std::string leading_words(const LimiterWork& work, const LimiterLine& first, const ShownUnit& speed) {
+    const auto& gain = work.answer.gains.front();
+    const std::string size = describe_difference(gain.expected, gain.central_80, speed);
+    if (!work.answer.can_tell)
+        return "Cannot tell which quality holds velocity back: the likeliest, " + first.name + ", has a " +
+               describe_chance(first.chance_best) + " chance of being the best one to train (it goes with " + size +
+               " over twelve weeks).";
+    return first.name + " goes with the most velocity to gain: " + size + " from an attainable improvement over twelve weeks; " +
+           describe_chance(first.chance_best) + " chance that it is the best one to train.";
+}
+
+std::vector<std::string> words_of_answer(const FindLimitersAnswer& answer, const LimiterWork& work, const ShownUnit& speed) {
+    std::vector<std::string> words{leading_words(work, answer.limiters.front(), speed)};
+    if (!answer.test_next.empty()) words.push_back(answer.test_next_words);
+    words.push_back("Not knowing which is best costs " + format_fixed(work.answer.value_of_knowing * speed.factor, 2) + " " +
+                    speed.unit + " on average; the smallest worthwhile change of velocity here is " +
+                    format_fixed(work.smallest_worthwhile * speed.factor, 1) + " " + speed.unit + ".");
+    words.push_back("How strongly each quality goes with velocity is the literature's, from small samples, not yet your athletes'. "
+                    "Where this thrower stands is your tests'.");
+    if (work.under_18)
+        words.push_back("Below 18, age, height and body mass explain most of velocity; each level here is taken after them.");
+    if (!work.spread_from_here)
+        words.push_back("Too few throwers here have a velocity test; a usual spread within a team (2 m/s) was taken.");
+    return words;
+}
+
+}  // namespace
+
+FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete) {
+    const auto work = limiter_work(view, inside.tables, athlete, inside.today());
+    const auto facility = view.records.facility.value_or(Facility{"This facility"});
+    const auto speed = shown_unit(TestUnit::metre_per_second, facility);
+    FindLimitersAnswer answer{};
+    answer.athlete = athlete.id.text;
+    answer.name = athlete.name;
+    answer.today = inside.today().text();
+    answer.model = work.model;
+    for (const auto& gain : work.answer.gains) answer.limiters.push_back(line_of(inside.tables, gain, work, speed));
+    answer.verdict = work.answer.can_tell ? answer.limiters.front().quality : "cannot_tell";
+    answer.value_of_knowing = {work.answer.value_of_knowing * speed.factor, 0, work.answer.value_of_knowing * speed.factor, speed.unit, 2};
+    if (work.answer.test_next) {
+        const TestKind* kind = test_for(view, inside.tables, *work.answer.test_next);
+        if (kind) {
+            answer.test_next = kind->key;
+            answer.test_next_words = "Test this next: " + kind->name + " (" + quality_name(inside.tables, kind->quality) +
+                                     "); it would sharpen the choice most.";
+        }
+    }
+    answer.words = words_of_answer(answer, work, speed);
+    return answer;
+}
+
+std::string short_limiter_words(const FindLimitersAnswer& answer) {
+    const auto& first = answer.limiters.front();
+    if (answer.verdict != "cannot_tell") return first.name + " (" + describe_chance(first.chance_best) + ")";
+    return answer.test_next_words.empty() ? "cannot tell" : "cannot tell yet";
+}
+
+}  // namespace amentum

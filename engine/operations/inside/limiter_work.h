@@ -1,0 +1,26 @@
+// The limiter question of one athlete, put together from the view: levels against the others, priors, velocity's spread.
+#pragma once
+
+#include "inference/limiters.h"
+#include "inference/reference_level.h"
+#include "operations/inside/facility_view.h"
+
+#include <map>
+#include <string>
+
+namespace amentum {
+
+struct LimiterWork {
+    LimiterAnswer answer;
+    std::map<std::string, ReferenceLevel> levels;  // by quality
+    double velocity_spread;                        // m/s
+    double smallest_worthwhile;                    // m/s
+    bool under_18;
+    bool spread_from_here;                         // false: the usual within-team spread was taken
+    std::string model;
+};
+
+LimiterWork limiter_work(const FacilityView&, const ReferenceTables&, const Athlete&, Date today);
+Body body_of(const FacilityView&, const Athlete&, Date today);
+
+}  // namespace amentum

@@ -1,0 +1,14 @@
+#include "operations/registrations.h"
+
+#include <iterator>
+
+namespace amentum {
+
+std::vector<Operation> registered_operations() {
+    std::vector<Operation> all;
+    for (auto group : {answer_operations(), prescription_operations(), record_operations()})
+        std::move(group.begin(), group.end(), std::back_inserter(all));
+    return all;
+}
+
+}  // namespace amentum
