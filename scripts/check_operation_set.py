@@ -10,7 +10,7 @@ import re
 import sys
 
 root, printed = pathlib.Path(sys.argv[1]), pathlib.Path(sys.argv[2])
-terminal_only = {"make_demo": "fills an empty store, once", "export_records": "writes files to a folder"}
+terminal_only = {"demo": "fills an empty store, once", "export_records": "writes files to a folder"}
 document = json.loads(printed.read_text())
 names = sorted(path.removeprefix("/api/") for path in document["paths"])
 kept = json.loads((root / "docs/openapi.json").read_text())

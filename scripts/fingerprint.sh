@@ -5,7 +5,7 @@ cd "$(dirname "$0")/.."
 folder=$(mktemp -d); trap 'rm -rf "$folder"' EXIT
 amentum="build/apps/amentum --store $folder/season.store --today 2026-06-01 --json"
 {
-  $amentum make-demo
+  $amentum demo
   $amentum roster
   for athlete in $($amentum roster | jq -r '.throwers[].athlete'); do
     $amentum find-limiters "$athlete"

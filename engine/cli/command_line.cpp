@@ -115,7 +115,7 @@ std::string hint_for(const std::vector<std::string>& arguments) {
         const auto& word = arguments[i];
         if (word == "--store" || word == "--today") { ++i; continue; }
         if (!operation && !word.starts_with("-")) {
-            if (word == "serve") return "";
+            if (word == "serve" || word == "print-openapi") return "";
             for (const auto& each : operations())
                 if (dashed(each.name) == word) operation = &each;
             if (operation) continue;
@@ -144,6 +144,10 @@ Result<Workplace::Opening> opening_of(const Given& given) {
 }
 
 int run_chosen(CLI::App& app, Given& given, const std::vector<std::string>& serve_options, const ServeCommand& serve) {
+    if (app.got_subcommand("print-openapi")) {
+        std::cout << json_text(openapi_document(), Layout::indented) << "\n";
+        return done;
+    }
     const auto opening = opening_of(given);
     if (!opening) return print_refusal(opening.refusal(), given.json);
     Workplace workplace(*opening);
@@ -169,6 +173,7 @@ int run_command_line(const std::vector<std::string>& arguments, const ServeComma
         add_plain_word(app, operation, given);
     }
     CLI::App* serving = app.add_subcommand("serve", "Serve the pages and the operations over HTTP.");
+    app.add_subcommand("print-openapi", "Print the OpenAPI 3.1 document of all routes.");
     std::vector<std::string> serve_options;
     for (const char* option : {"--port", "--address", "--pages", "--workers"})
         serving->add_option_function<std::string>(option, [&serve_options, option](const std::string& text) {

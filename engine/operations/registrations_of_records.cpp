@@ -3,7 +3,7 @@
 #include "operations/import_records.h"
 #include "operations/inside/terminal_text.h"
 #include "operations/log_set.h"
-#include "operations/make_demo.h"
+#include "operations/demo.h"
 #include "operations/make_operation.h"
 #include "operations/record_test.h"
 #include "operations/record_throws.h"
@@ -102,8 +102,8 @@ std::vector<Operation> record_operations() {
                        &import_records, &import_words),
         make_operation("export_records", "Write everything kept as files that import_records reads.", Effect::reads, {}, &export_records,
                        &export_words),
-        make_operation("make_demo", "Fill an empty store with the invented facility whose truth is known.", Effect::writes,
-                       {{"seed", "whole number; left out: 1"}}, &make_demo, &plain_words),
+        make_operation("demo", "Fill an empty store with the invented facility whose truth is known.", Effect::writes,
+                       {{"seed", "whole number; left out: 1"}}, &demo, &plain_words),
     };
 }
 

@@ -39,13 +39,13 @@ Date Workplace::Inside::today() const {
 }
 
 std::shared_ptr<const FacilityView> Workplace::Inside::view() {
-    const std::lock_guard lock(viewing_);
+    const std::lock_guard lock(viewing);
     const auto version = store.version();
-    if (!view_ || version != seen_version_) {
-        view_ = build_view(store.load_all(), tables, fitted_);
-        seen_version_ = version;
+    if (!latest || version != latest_version) {
+        latest = build_view(store.load_all(), tables, fitted);
+        latest_version = version;
     }
-    return view_;
+    return latest;
 }
 
 Facility Workplace::Inside::facility() { return view()->records.facility.value_or(Facility{"This facility"}); }

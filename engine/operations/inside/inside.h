@@ -24,11 +24,11 @@ struct Workplace::Inside {
 
     std::mutex writing = {};  // one operation writes at a time; reading goes on beside it
 
-private:
-    std::mutex viewing_ = {};
-    std::shared_ptr<const FacilityView> view_ = {};
-    std::int64_t seen_version_ = -1;
-    std::map<std::string, FittedVariances> fitted_ = {};
+    // The view of the last version seen, and the variances fitted so far; guarded by `viewing`.
+    std::mutex viewing = {};
+    std::shared_ptr<const FacilityView> latest = {};
+    std::int64_t latest_version = -1;
+    std::map<std::string, FittedVariances> fitted = {};
 };
 
 const ReferenceTables& built_in_tables();

@@ -1,4 +1,4 @@
-// make_demo: fill an empty store with the invented facility "Saltgrass Throwing Hall", whose truth is written down.
+// demo: fill an empty store with the invented facility "Saltgrass Throwing Hall", whose truth is written down.
 //
 // Refuses a store that already holds athletes. The records go through the same import as a coach's own files.
 #pragma once
@@ -13,12 +13,12 @@
 
 namespace amentum {
 
-struct MakeDemoRequest {
+struct DemoRequest {
     std::optional<int> seed;  // left out: 1
 };
-BOOST_DESCRIBE_STRUCT(MakeDemoRequest, (), (seed))
+BOOST_DESCRIBE_STRUCT(DemoRequest, (), (seed))
 
-struct MakeDemoAnswer {
+struct DemoAnswer {
     std::string facility;
     int athletes;
     int readings;
@@ -27,8 +27,8 @@ struct MakeDemoAnswer {
     std::string truth;   // the simulation's true effects, as JSON text
     std::string words;
 };
-BOOST_DESCRIBE_STRUCT(MakeDemoAnswer, (), (facility, athletes, readings, throw_entries, sets, truth, words))
+BOOST_DESCRIBE_STRUCT(DemoAnswer, (), (facility, athletes, readings, throw_entries, sets, truth, words))
 
-Result<MakeDemoAnswer> make_demo(Workplace&, const MakeDemoRequest&);
+Result<DemoAnswer> demo(Workplace&, const DemoRequest&);
 
 }  // namespace amentum
