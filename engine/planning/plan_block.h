@@ -90,6 +90,8 @@ TrainingStatus training_status(const Athlete& athlete);
 // Youth rules hold below this age, in whole years [proposal of this project, no source: the positions say "youth"].
 inline constexpr int youth_rules_below_age = 14;
 
+inline constexpr double shortest_session_minutes = 20, longest_session_minutes = 120;
+
 Result<Block> plan_block(const BlockRequest& request);
 
 }  // namespace amentum
