@@ -1,8 +1,6 @@
 #include "inference/random_stream.h"
 
-#include <boost/math/special_functions/erf.hpp>
-
-#include <numbers>
+#include "inference/normal_quantile.h"
 
 namespace amentum {
 
@@ -14,14 +12,19 @@ std::uint64_t RandomStream::next_bits() {
     return z ^ (z >> 31);
 }
 
-double RandomStream::next_uniform() { return (static_cast<double>(next_bits() >> 11) + 0.5) * 0x1.0p-53; }
+double RandomStream::next_uniform() {
+    return (static_cast<double>(next_bits() >> 12) + 0.5) * 0x1.0p-52;
+}
 
-double RandomStream::next_normal() { return std::numbers::sqrt2 * boost::math::erf_inv(2 * next_uniform() - 1); }
+double RandomStream::next_normal() {
+    return normal_quantile(next_uniform());
+}
 
 std::uint64_t seed_from(std::uint64_t seed, std::string_view name) {
-    std::uint64_t hash = 0xCBF29CE484222325ull ^ seed;  // FNV-1a, 64 bits [FowlerNollVo]
-    for (const char c : name) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001B3ull;
+    std::uint64_t hash = 0xCBF29CE484222325ull ^ seed; // FNV-1a, 64 bits [FowlerNollVo]
+    for (const char c : name)
+        hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001B3ull;
     return RandomStream(hash).next_bits();
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -8,15 +8,17 @@
 namespace amentum {
 namespace {
 
-constexpr double outlier_limit = 4.0;  // SDs of the innovation; proposal of this project, no source
+constexpr double outlier_limit = 4.0; // SDs of the innovation; proposal of this project, no source
 
 // The forward pass: fills filtered states, innovations and the likelihood.
-void filter(std::span<const DatedValue> values, double drift, const std::optional<StateOnDay>& prior, Trajectory& out) {
+void filter(std::span<const DatedValue> values, double drift, const std::optional<StateOnDay>& prior,
+            Trajectory& out) {
     StateOnDay state = prior.value_or(StateOnDay{0, 0});
     bool diffuse = !prior;
     for (std::size_t i = 0; i < values.size(); ++i) {
         const auto& y = values[i];
-        if (i > 0) state.variance += drift * (y.day - values[i - 1].day);
+        if (i > 0)
+            state.variance += drift * (y.day - values[i - 1].day);
         TrajectoryPoint point{y.day, {}, {}, 0, 0, 0, false};
         if (diffuse) {
             state = {y.value, y.variance};
@@ -51,14 +53,18 @@ void smooth(Trajectory& out) {
     }
 }
 
-}  // namespace
+} // namespace
 
 StateOnDay Trajectory::state_on(int day) const {
-    const auto after = std::find_if(points.begin(), points.end(), [&](const auto& p) { return p.day >= day; });
+    const auto after =
+        std::find_if(points.begin(), points.end(), [&](const auto& p) { return p.day >= day; });
     if (after == points.end())
-        return {points.back().smoothed.mean, points.back().smoothed.variance + drift * (day - points.back().day)};
-    if (after->day == day) return after->smoothed;
-    if (after == points.begin()) return {after->smoothed.mean, after->smoothed.variance + drift * (after->day - day)};
+        return {points.back().smoothed.mean,
+                points.back().smoothed.variance + drift * (day - points.back().day)};
+    if (after->day == day)
+        return after->smoothed;
+    if (after == points.begin())
+        return {after->smoothed.mean, after->smoothed.variance + drift * (after->day - day)};
     // One smoother step from the later test back to the day between, which has no test of its own.
     const auto& before = *(after - 1);
     const double here = before.filtered.variance + drift * (day - before.day);
@@ -76,13 +82,16 @@ double Trajectory::forecast_variance(int day, double error_variance) const {
 double Trajectory::covariance_between(std::size_t earlier, std::size_t later) const {
     assert(earlier <= later && later < points.size());
     double covariance = points[later].smoothed.variance;
-    for (std::size_t i = earlier; i < later; ++i) covariance *= points[i].next_gain;
+    for (std::size_t i = earlier; i < later; ++i)
+        covariance *= points[i].next_gain;
     return covariance;
 }
 
-Trajectory estimate_trajectory(std::span<const DatedValue> values, double drift, const std::optional<StateOnDay>& prior) {
-    assert(!values.empty() && drift >= 0);
-    assert(std::is_sorted(values.begin(), values.end(), [](const auto& a, const auto& b) { return a.day < b.day; }));
+Trajectory estimate_trajectory(std::span<const DatedValue> values, double drift,
+                               const std::optional<StateOnDay>& prior) {
+    assert(!values.empty() && drift >= 0 && (!prior || prior->variance > 0));
+    assert(std::is_sorted(values.begin(), values.end(),
+                          [](const auto& a, const auto& b) { return a.day < b.day; }));
     assert(std::all_of(values.begin(), values.end(), [](const auto& v) { return v.variance > 0; }));
     Trajectory out{{}, drift, 0};
     filter(values, drift, prior, out);
@@ -90,4 +99,4 @@ Trajectory estimate_trajectory(std::span<const DatedValue> values, double drift,
     return out;
 }
 
-}  // namespace amentum
+} // namespace amentum

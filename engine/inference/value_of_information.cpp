@@ -8,9 +8,11 @@
 namespace amentum {
 namespace {
 
-double normal_density(double z) { return std::exp(-z * z / 2) / std::sqrt(2 * std::numbers::pi); }
+double normal_density(double z) {
+    return std::exp(-z * z / 2) / std::sqrt(2 * std::numbers::pi);
+}
 
-}  // namespace
+} // namespace
 
 TwoLevers compare_two_levers(Estimate first, Estimate second, double correlation) {
     assert(std::abs(correlation) < 1);
@@ -21,4 +23,4 @@ TwoLevers compare_two_levers(Estimate first, Estimate second, double correlation
     return {normal_cdf(d), best, best - std::max(first.value, second.value)};
 }
 
-}  // namespace amentum
+} // namespace amentum
