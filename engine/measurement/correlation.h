@@ -14,10 +14,10 @@ namespace amentum {
 
 struct FisherZ {
     Estimate z;
-    Interval limits_of_r;  // central 95 %
+    Interval limits_of_r; // central 95 %
 };
 
 Result<FisherZ> fisher_z(double r, double n);
 Result<double> correlation_from_tau(double tau);
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,17 +10,21 @@ namespace amentum {
 namespace {
 
 struct SecondUnit {
-    double of_one;  // how many make one test unit
+    double of_one; // how many make one test unit
     const char* name;
 };
 
 std::optional<SecondUnit> second_unit(TestUnit unit) {
     switch (unit) {
-    case TestUnit::kilogram: return SecondUnit{Mass::kilograms(1).pounds(), "lb"};
-    case TestUnit::metre: return SecondUnit{Length::metres(1).inches(), "in"};
-    case TestUnit::metre_per_second: return SecondUnit{Speed::metres_per_second(1).miles_per_hour(), "mph"};
+    case TestUnit::kilogram:
+        return SecondUnit{Mass::kilograms(1).pounds(), "lb"};
+    case TestUnit::metre:
+        return SecondUnit{Length::metres(1).inches(), "in"};
+    case TestUnit::metre_per_second:
+        return SecondUnit{Speed::metres_per_second(1).miles_per_hour(), "mph"};
     case TestUnit::degree:
-    case TestUnit::newton: return std::nullopt;
+    case TestUnit::newton:
+        return std::nullopt;
     }
     assert(!"every unit is looked at");
     return std::nullopt;
@@ -36,26 +40,29 @@ std::string rounded(double x) {
 std::string in_both_units(const std::string& text, double low, std::optional<double> high, TestUnit unit) {
     const std::string main = text + " " + word(unit);
     const auto second = second_unit(unit);
-    if (!second) return main;
+    if (!second)
+        return main;
     const std::string to = high ? " to " + format_shortest(std::round(*high * second->of_one * 10) / 10) : "";
-    return main + " (" + format_shortest(std::round(low * second->of_one * 10) / 10) + to + " " + second->name + ")";
+    return main + " (" + format_shortest(std::round(low * second->of_one * 10) / 10) + to + " " +
+           second->name + ")";
 }
 
-}  // namespace
+} // namespace
 
 double in_test_unit(const TestKind& kind, double error, double value) {
     return kind.scale == Scale::logarithmic ? error * std::abs(value) : error;
 }
 
 Result<Done> check_plausible(const TestKind& kind, double value, const std::string& field) {
-    if (value >= kind.plausible_low && value <= kind.plausible_high) return Done{};
+    if (value >= kind.plausible_low && value <= kind.plausible_high)
+        return Done{};
     const std::string allowed =
         in_both_units(rounded(kind.plausible_low) + " to " + rounded(kind.plausible_high), kind.plausible_low,
                       kind.plausible_high, kind.unit);
     const std::string given = in_both_units(rounded(value), value, std::nullopt, kind.unit);
     return Refusal{RefusalCode::out_of_range,
-                   kind.name + ": " + given + " is outside what athletes show there, " + allowed + ". Please check the " +
-                       field + " and its unit.",
+                   kind.name + ": " + given + " is outside what athletes show there, " + allowed +
+                       ". Please check the " + field + " and its unit.",
                    field, given, allowed};
 }
 
@@ -74,4 +81,4 @@ Result<TestResult> state_result(const TestKind& kind, const DayValue& day, TestR
     return about;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -5,7 +5,9 @@
 namespace amentum {
 namespace {
 
-std::string or_none(const std::string& name) { return name.empty() ? "not named" : name; }
+std::string or_none(const std::string& name) {
+    return name.empty() ? "not named" : name;
+}
 
 Refusal differ(std::string field, std::string what, const std::string& one, const std::string& two) {
     return {RefusalCode::method_does_not_apply,
@@ -15,34 +17,45 @@ Refusal differ(std::string field, std::string what, const std::string& one, cons
 }
 
 Result<Done> check_taken_alike(const TestResult& a, const TestResult& b) {
-    if (a.athlete != b.athlete) return differ("athlete", "athletes", a.athlete.text, b.athlete.text);
-    if (a.rater != b.rater) return differ("rater", "raters", a.rater, b.rater);
-    if (a.device != b.device) return differ("device", "tools", a.device, b.device);
-    if (a.place != b.place) return differ("place", "places of measuring", word(a.place), word(b.place));
-    if (a.date != b.date) return differ("date", "days", a.date.text(), b.date.text());
+    if (a.athlete != b.athlete)
+        return differ("athlete", "athletes", a.athlete.text, b.athlete.text);
+    if (a.rater != b.rater)
+        return differ("rater", "raters", a.rater, b.rater);
+    if (a.device != b.device)
+        return differ("device", "tools", a.device, b.device);
+    if (a.place != b.place)
+        return differ("place", "places of measuring", word(a.place), word(b.place));
+    if (a.date != b.date)
+        return differ("date", "days", a.date.text(), b.date.text());
     return Done{};
 }
 
 Result<Done> check_two_sides(const TestResult& a, const TestResult& b) {
-    if (a.test != b.test) return differ("test", "tests", a.test, b.test);
-    if (a.side != b.side && a.side != Side::none && b.side != Side::none) return check_taken_alike(a, b);
-    return Refusal{RefusalCode::method_does_not_apply, "A side difference needs one result of each side.", "side",
-                   word(a.side) + ", " + word(b.side), "left and right"};
+    if (a.test != b.test)
+        return differ("test", "tests", a.test, b.test);
+    if (a.side != b.side && a.side != Side::none && b.side != Side::none)
+        return check_taken_alike(a, b);
+    return Refusal{RefusalCode::method_does_not_apply, "A side difference needs one result of each side.",
+                   "side", word(a.side) + ", " + word(b.side), "left and right"};
 }
 
-}  // namespace
+} // namespace
 
 Result<Estimate> measure_side_difference(const TestResult& throwing, const TestResult& other) {
-    if (const auto sides = check_two_sides(throwing, other); !sides) return sides.refusal();
+    if (const auto sides = check_two_sides(throwing, other); !sides)
+        return sides.refusal();
     return Estimate{throwing.value - other.value, std::hypot(throwing.standard_error, other.standard_error)};
 }
 
 Result<Estimate> measure_rotation_deficit(const ShoulderRotation& throwing, const ShoulderRotation& other) {
     const auto external = measure_side_difference(throwing.external, other.external);
-    if (!external) return external.refusal();
+    if (!external)
+        return external.refusal();
     const auto internal = measure_side_difference(throwing.internal, other.internal);
-    if (!internal) return internal.refusal();
-    if (const auto alike = check_taken_alike(throwing.external, throwing.internal); !alike) return alike.refusal();
+    if (!internal)
+        return internal.refusal();
+    if (const auto alike = check_taken_alike(throwing.external, throwing.internal); !alike)
+        return alike.refusal();
     if (throwing.external.side != throwing.internal.side)
         return Refusal{RefusalCode::method_does_not_apply, "Both rotations must be of the same arm.", "side",
                        word(throwing.external.side) + ", " + word(throwing.internal.side), "one side"};
@@ -55,4 +68,4 @@ double chance_of_false_flag(double true_deficit, double threshold, double standa
     return normal_cdf((true_deficit - threshold) / (2 * standard_error_of_one_angle));
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -13,8 +13,9 @@ Result<Length> jump_height_from_flight_time(Duration flight_time) {
 
 Result<Length> jump_height_from_take_off_velocity(Speed take_off) {
     const double v = take_off.metres_per_second();
-    if (!(v >= 0.4 && v <= 6)) return refuse_range("velocity", v, 0.4, 6, "m/s", "Please check the unit.");
+    if (!(v >= 0.4 && v <= 6))
+        return refuse_range("velocity", v, 0.4, 6, "m/s", "Please check the unit.");
     return Length::metres(v * v / (2 * standard_gravity));
 }
 
-}  // namespace amentum
+} // namespace amentum

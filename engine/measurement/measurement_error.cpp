@@ -8,8 +8,10 @@
 namespace amentum {
 
 Result<double> standard_error_of_measurement(double sd, double icc) {
-    if (!(sd >= 0)) return refuse_range("sd", sd, 0, 1e6, "", "");
-    if (!(icc >= 0 && icc <= 1)) return refuse_range("icc", icc, 0, 1, "", "It is a share of the variance.");
+    if (!(sd >= 0))
+        return refuse_range("sd", sd, 0, 1e6, "", "");
+    if (!(icc >= 0 && icc <= 1))
+        return refuse_range("icc", icc, 0, 1, "", "It is a share of the variance.");
     return sd * std::sqrt(1 - icc);
 }
 
@@ -24,11 +26,14 @@ Result<double> typical_error(const std::vector<double>& first, const std::vector
                        std::to_string(second.size()) + " values", std::to_string(first.size()) + " values"};
     const std::size_t n = first.size();
     if (n < 2)
-        return Refusal{RefusalCode::too_few_data, "The typical error needs two or more athletes tested twice.", "first",
+        return Refusal{RefusalCode::too_few_data,
+                       "The typical error needs two or more athletes tested twice.", "first",
                        std::to_string(n) + " pairs", "2 pairs or more"};
     double mean = 0, squares = 0;
-    for (std::size_t i = 0; i < n; ++i) mean += (second[i] - first[i]) / static_cast<double>(n);
-    for (std::size_t i = 0; i < n; ++i) squares += std::pow(second[i] - first[i] - mean, 2);
+    for (std::size_t i = 0; i < n; ++i)
+        mean += (second[i] - first[i]) / static_cast<double>(n);
+    for (std::size_t i = 0; i < n; ++i)
+        squares += std::pow(second[i] - first[i] - mean, 2);
     return std::sqrt(squares / static_cast<double>(n - 1) / 2);
 }
 
@@ -47,4 +52,4 @@ double expected_maximum(int n) {
     return sum * width / 3;
 }
 
-}  // namespace amentum
+} // namespace amentum

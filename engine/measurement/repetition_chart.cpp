@@ -23,15 +23,16 @@ constexpr std::array<ChartRow, 11> rows{{{1, 1.00},
                                          {10, 0.75},
                                          {12, 0.70}}};
 
-}  // namespace
+} // namespace
 
 double chart_fraction(double n) {
     assert(n >= 1 && n <= most_chart_repetitions);
     std::size_t i = 1;
-    while (rows[i].repetitions < n) ++i;
+    while (rows[i].repetitions < n)
+        ++i;
     const auto& [left, high] = rows[i - 1];
     const auto& [right, low] = rows[i];
     return n == right ? low : high + (low - high) * (n - left) / (right - left);
 }
 
-}  // namespace amentum
+} // namespace amentum
