@@ -1,0 +1,87 @@
+#include "guard_rails/block_rules.h"
+
+#include <algorithm>
+#include <map>
+
+namespace amentum {
+namespace {
+
+std::string spoken(DayKind kind) {
+    switch (kind) {
+    case DayKind::game:
+        return "a game";
+    case DayKind::start:
+        return "a start";
+    case DayKind::practice:
+        return "a practice";
+    case DayKind::travel:
+        return "a day of travel";
+    case DayKind::off:
+        return "a day off";
+    }
+    return "";
+}
+
+// One finding a session, not one a line.
+void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
+    std::map<std::pair<int, int>, Date> sessions;
+    for (const auto& line : whole.block.lines)
+        sessions.try_emplace({line.week, line.session}, line.date);
+    for (const auto& [session, date] : sessions)
+        for (const auto& entry : whole.calendar) {
+            if (entry.athlete != whole.athlete.id || date < entry.date || entry.last_date < date ||
+                date < whole.today)
+                continue;
+            if (entry.kind == DayKind::practice)
+                continue;
+            const bool travel = entry.kind == DayKind::travel;
+            findings.push_back(
+                {travel ? Severity::warns : Severity::stops,
+                 travel ? "session_while_travelling" : "session_on_taken_day",
+                 "The session of " + date.text() + " falls on " + spoken(entry.kind) + ".",
+                 "No session on days of games, starts or rest; on days of travel only with a kit at hand.",
+                 common_practice,
+                 "Move the session or leave it out.",
+                 {session.first, session.second, {}}});
+        }
+}
+
+bool overhead(const Exercise& exercise) {
+    const bool pattern = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_push";
+    return pattern && exercise.part != Part::mobility && exercise.part != Part::trunk;
+}
+
+void check_around_starts(const BlockCase& whole, std::vector<Finding>& findings) {
+    const auto starts = whole.starts();
+    for (const auto& line : whole.block.lines) {
+        const auto* exercise = whole.exercise(line);
+        if (!exercise || line.date < whole.today)
+            continue;
+        if (whole.heavy_for_legs(line) && whole.on_two_days_before_a_start(line.date))
+            findings.push_back({Severity::stops, "heavy_legs_before_start",
+                                exercise->name + " on " + line.date.text() +
+                                    " is heavy for the legs within 48 h before a start.",
+                                "Nothing heavy for the legs on the two days before a start.", common_practice,
+                                "Move it to the day after the start, or leave it out that week.",
+                                place_of(line)});
+        const bool day_after =
+            std::any_of(starts.begin(), starts.end(), [&](Date start) { return line.date - start == 1; });
+        if (overhead(*exercise) && day_after)
+            findings.push_back({Severity::warns, "overhead_after_start",
+                                exercise->name + " on " + line.date.text() +
+                                    " loads the arm overhead on the day after a start.",
+                                "No overhead work on the day of pitching and the day after.", common_practice,
+                                "Move it by a day, or pull instead.", place_of(line)});
+    }
+}
+
+} // namespace
+
+std::vector<Finding> check_calendar(const BlockCase& whole) {
+    std::vector<Finding> findings;
+    check_taken_days(whole, findings);
+    check_around_starts(whole, findings);
+    return findings;
+}
+
+} // namespace amentum
