@@ -7,9 +7,9 @@
 
 namespace amentum {
 
-std::vector<Finding> check_throwing(std::span<const ThrowEntry> entries, const Athlete& athlete,
-                                    std::span<const PitchRule> rules, const std::string& organisation,
-                                    Date today) {
+std::vector<Finding> check_throwing(const Athlete& athlete, std::span<const ThrowEntry> entries,
+                                    std::span<const PitchRule> rules, Date today,
+                                    const std::string& organisation) {
     std::vector<ThrowEntry> own;
     std::copy_if(entries.begin(), entries.end(), std::back_inserter(own),
                  [&](const auto& e) { return e.athlete == athlete.id && e.date <= today; });

@@ -31,8 +31,8 @@
 
 namespace amentum {
 
-std::vector<Finding> check_throwing(std::span<const ThrowEntry> entries, const Athlete& athlete,
-                                    std::span<const PitchRule> rules, const std::string& organisation,
-                                    Date today);
+std::vector<Finding> check_throwing(const Athlete& athlete, std::span<const ThrowEntry> entries,
+                                    std::span<const PitchRule> rules, Date today,
+                                    const std::string& organisation = "");
 
 } // namespace amentum

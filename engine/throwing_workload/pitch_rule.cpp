@@ -50,14 +50,18 @@ Result<PitchRule> pitch_rule_for(std::span<const PitchRule> rules, const std::st
     std::vector<std::string> organisations = organisations_for(rules, sport);
     if (std::find(organisations.begin(), organisations.end(), organisation) == organisations.end())
         return refuse_unknown("organisation", organisation, organisations);
+    const PitchRule* newest = nullptr;
     std::string covered;
     for (const auto& rule : rules) {
         if (rule.organisation != organisation || rule.sport != sport)
             continue;
-        if (rule.age_low <= age && age <= rule.age_high)
-            return rule;
+        const bool covers = rule.age_low <= age && age <= rule.age_high;
+        if (covers && (!newest || rule.year > newest->year))
+            newest = &rule;
         covered += (covered.empty() ? "" : ", ") + ages(rule);
     }
+    if (newest)
+        return *newest;
     return Refusal{RefusalCode::method_does_not_apply,
                    "The " + organisation + " has no row for an age of " + std::to_string(age) + " years.",
                    "age", std::to_string(age), covered};

@@ -32,7 +32,7 @@ struct PitchRule {
     std::string organisation; // "United States baseball guideline"
     int year;                 // of the table as it was read
     Sport sport;
-    int age_low; // whole years, both included; for one organisation and sport the bands do not overlap
+    int age_low; // whole years, both included; for one organisation, year and sport the bands do not overlap
     int age_high;
     int daily_max; // pitches in one day, 1 to 400
     std::array<std::optional<int>, 6>
@@ -45,7 +45,7 @@ struct PitchRule {
     std::vector<std::string> sources;
 };
 
-// The row that covers an age; the refusal names the ages there are.
+// The row that covers an age, the newest year where several do; the refusal names the ages there are.
 Result<PitchRule> pitch_rule_for(std::span<const PitchRule> rules, const std::string& organisation,
                                  Sport sport, int age);
 

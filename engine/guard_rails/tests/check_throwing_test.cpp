@@ -59,7 +59,7 @@ ThrowEntry sore(int d, std::optional<double> before, std::optional<double> after
 std::vector<std::string> codes(const std::vector<ThrowEntry>& log, int today,
                                const Athlete& athlete = pitcher()) {
     std::vector<std::string> all;
-    for (const auto& finding : check_throwing(log, athlete, rules, "", day(today)))
+    for (const auto& finding : check_throwing(athlete, log, rules, day(today)))
         all.push_back(finding.code);
     return all;
 }
@@ -77,7 +77,7 @@ TEST_CASE("a rest not yet over stops; once over it is silent") {
     CHECK(codes({game(0, 45)}, 1) == Codes{"rest_not_over"});
     CHECK(codes({game(0, 45)}, 2) == Codes{"rest_not_over"});
     CHECK(codes({game(0, 45)}, 3) == Codes{});
-    const auto findings = check_throwing(std::vector{game(0, 45)}, pitcher(), rules, "", day(1));
+    const auto findings = check_throwing(pitcher(), std::vector{game(0, 45)}, rules, day(1));
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::stops);
     CHECK(findings[0].what_to_do == "No pitching in games before 2026-03-05.");

@@ -39,3 +39,11 @@ TEST_CASE("a rule without bands refuses rest, and an age without a row is refuse
           RefusalCode::unknown_name);
     CHECK(pitch_rule_for(rules, "Harbour league", Sport::baseball, 9)->daily_max == 40);
 }
+
+TEST_CASE("of two years the newer counts, whichever stands first") {
+    PitchRule older = bare;
+    older.year = 2019;
+    older.daily_max = 30;
+    CHECK(pitch_rule_for(std::vector{older, bare}, "Harbour league", Sport::baseball, 9)->daily_max == 40);
+    CHECK(pitch_rule_for(std::vector{bare, older}, "Harbour league", Sport::baseball, 9)->daily_max == 40);
+}
