@@ -9,6 +9,7 @@ namespace amentum {
 namespace {
 
 constexpr std::size_t shortest_reason = 10;  // letters
+const std::string holds_for_all = "every_thrower";  // of data/cautions.csv: holds without being entered
 constexpr double alternative_factor = 1.25;
 
 bool holds(const std::vector<std::string>& words, const std::string& word) {
@@ -35,7 +36,9 @@ struct CautionAnswer {
 
 CautionAnswer cautions_against(const BlockRequest& request, const Exercise& exercise) {
     CautionAnswer answer;
-    for (const auto& key : request.athlete.restrictions) {
+    auto restrictions = request.athlete.restrictions;
+    if (!holds(restrictions, holds_for_all)) restrictions.push_back(holds_for_all);
+    for (const auto& key : restrictions) {
         if (!holds(exercise.cautions, key)) continue;
         const Caution* caution = caution_called(request, key);
         const bool lifted = caution && overridden_with_reason(request, exercise, *caution);
@@ -72,7 +75,7 @@ std::string alternative_to(const BlockRequest& request, const std::string& exerc
                            const std::map<std::string, std::vector<std::string>>& taken) {
     for (const auto& [key, names] : taken) {
         const Caution* caution = caution_called(request, key);
-        if (caution && holds(caution->alternatives, exercise)) return caution->condition;
+        if (caution && key != holds_for_all && holds(caution->alternatives, exercise)) return caution->condition;
     }
     return "";
 }

@@ -62,7 +62,8 @@ void add_ready(const NoteFacts& facts, Notes& notes) {
         {"trunk work", [](const Exercise& e) { return e.part == Part::trunk; }},
         {"hip mobility", [](const Exercise& e) {
              return e.part == Part::mobility && (e.region == Region::legs || e.region == Region::whole_body); }},
-        {"mobility for length overhead", [](const Exercise& e) { return e.part == Part::mobility && e.region != Region::legs; }}};
+        {"mobility for length overhead", [](const Exercise& e) { 
+             return e.part == Part::mobility && e.region != Region::legs && e.region != Region::whole_body; }}};
     for (const auto& [name, is] : kinds) {
         std::vector<int> without;
         for (int week = 1; week <= facts.request.weeks; ++week) {

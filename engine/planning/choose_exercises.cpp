@@ -64,14 +64,14 @@ public:
     }
 
     SessionTemplate end_session() {
-        session_.heavy_legs = session_.overhead = false;
+        session_.heavy_legs = session_.hard_on_arm = false;
         std::set<const AllowedExercise*> standing;
         for (auto& line : session_.lines) {
             const bool heavy = heavy_for_legs(*line.what->exercise);
-            const bool overhead = loads_arm_overhead(*line.what->exercise);
+            const bool arm = hard_on_tired_arm(*line.what->exercise);
             session_.heavy_legs |= heavy;
-            session_.overhead |= overhead;
-            if (heavy || overhead) line.stand_in = stand_in_for(*line.what, standing);
+            session_.hard_on_arm |= arm;
+            if (heavy || arm) line.stand_in = stand_in_for(*line.what, standing);
         }
         return session_;
     }
@@ -105,7 +105,7 @@ private:
             const bool alike = speed == (e.part == Part::speed) && other.part != Part::main_lift && other.part != Part::mobility;
             const bool longer = other.set_minutes > e.set_minutes || other.setup_minutes > e.setup_minutes;
             const bool spoken_for = in_session(each) || standing.contains(&each);
-            if (!alike || longer || spoken_for || heavy_for_legs(other) || loads_arm_overhead(other)) continue;
+            if (!alike || longer || spoken_for || heavy_for_legs(other) || hard_on_tired_arm(other)) continue;
             if (!best || each.worth > best->worth) best = &each;
         }
         if (best) standing.insert(best);
@@ -145,9 +145,12 @@ void add_second_main(Chooser& choose) {
 using Ready = std::vector<Wanted>;
 
 Ready kept_ready(int session) {
-    const Wanted shoulder = of_part(Part::shoulder), trunk = of_part(Part::trunk);
+    const Wanted shoulder = [](const Exercise& e) {
+        return e.part == Part::shoulder && e.region == Region::shoulder && e.pattern != "carry";
+    };
+    const Wanted trunk = of_part(Part::trunk);
     const Wanted hips = [](const Exercise& e) { return e.part == Part::mobility && legs(e); };
-    const Wanted length = [](const Exercise& e) { return e.part == Part::mobility && e.region != Region::legs; };
+    const Wanted length = [](const Exercise& e) { return e.part == Part::mobility && !legs(e); };
     return session % 2 == 0 ? Ready{shoulder, hips, trunk, length} : Ready{trunk, length, shoulder, hips};
 }
 
@@ -160,7 +163,7 @@ void add_optional(Chooser& choose, Focus focus) {
     const Wanted pull = [&](const Exercise& e) { return fresh(Part::assistance)(e) && e.region == Region::upper_pull; };
     choose.add(false, pull);
     for (int more = 0; more < 3; ++more) choose.add(false, fresh(Part::assistance));
-    for (int more = 0; more < 2; ++more) choose.add(false, fresh(Part::speed));
+    choose.add(false, fresh(Part::speed));
     choose.add(false, fresh(Part::shoulder));
     choose.add(false, fresh(Part::trunk));
 }
@@ -172,7 +175,7 @@ void add_optional(Chooser& choose, Focus focus) {
 int most_sets(Part part, Loading loading) {
     if (part == Part::mobility) return 2;
     if (loading == Loading::youth || part == Part::shoulder || part == Part::trunk) return 3;
-    if (loading == Loading::novice || part == Part::assistance) return 4;
+    if (loading == Loading::novice || part != Part::main_lift) return 4;
     return 5;
 }
 

@@ -10,7 +10,7 @@
 // and can stand next to a start. Among candidates the one of the highest worth wins, after these factors (ours):
 //   0.6 for each time its pattern was taken this week, 0.5 for each time it was taken itself, 1.2 when its maximum is
 //   known (main lifts); main lifts 0.95, the rest 0.9, when taken in the meso before.
-// Every line that is heavy for the legs or overhead has a stand-in that is neither, not longer, for days near a start.
+// Every line that is heavy for the legs or hard on a tired arm has a stand-in that is neither, not longer, for days near a start.
 // Order of choice is the catalogue's where worth is equal: the same request gives the same block.
 #pragma once
 
@@ -31,7 +31,7 @@ struct TemplateLine {
 struct SessionTemplate {
     std::vector<TemplateLine> lines;  // most wanted first
     bool heavy_legs;
-    bool overhead;
+    bool hard_on_arm;
 };
 
 int most_sets(Part part, Loading loading);

@@ -1,21 +1,27 @@
 #include "planning/exercise_classes.h"
 
+#include <algorithm>
+
 namespace amentum {
 
 bool heavy_for_legs(const Exercise& exercise) {
     const bool strength_work = exercise.part == Part::main_lift || exercise.part == Part::assistance;
     const bool legs = exercise.region == Region::legs || exercise.region == Region::whole_body;
-    return strength_work && legs && exercise.means != LoadMeans::band && exercise.means != LoadMeans::body;
+    const bool light = exercise.means == LoadMeans::band || exercise.means == LoadMeans::column ||
+                       exercise.means == LoadMeans::body;
+    return strength_work && legs && !light;
 }
 
-bool loads_arm_overhead(const Exercise& exercise) {
-    const bool overhead = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_push";
+bool hard_on_tired_arm(const Exercise& exercise) {
+    const auto& cautions = exercise.cautions;
+    if (std::find(cautions.begin(), cautions.end(), "day_after_pitching") != cautions.end()) return true;
+    const bool overhead = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_press";
     return overhead && exercise.part != Part::mobility && exercise.part != Part::trunk;
 }
 
 bool linear_throw(const Exercise& exercise) {
     return exercise.means == LoadMeans::ball && exercise.part == Part::speed &&
-           !exercise.pattern.starts_with("rotational") && !exercise.pattern.starts_with("scoop");
+           !exercise.pattern.starts_with("rotational");
 }
 
 bool kneeling_overhead_throw(const Exercise& exercise) {

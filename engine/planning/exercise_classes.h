@@ -2,9 +2,10 @@
 //
 // The words "heavy for the legs", "overhead" and "linear throw" have no standard; these are ours, read off an exercise's
 // part, region, pattern and means:
-//   heavy for the legs  a main lift or assistance of the legs or the whole body, loaded by anything but band or body
-//   overhead            a pattern named "overhead..." or "vertical_push" that is thrown, lifted or pushed, not stretched
-//   linear throw        a ball throw whose pattern is not named "rotational..." or "scoop..."
+//   heavy for the legs  a main lift or assistance of the legs or the whole body, unless band, column or body loads it
+//   hard on a tired arm a pattern named "overhead..." or "vertical_press" that is thrown or pressed, not stretched; and
+//                       whatever the catalogue's caution "day_after_pitching" speaks against
+//   linear throw        a ball throw that is speed work and whose pattern is not named "rotational..."
 // What it cannot tell: how heavy the athlete finds it.
 //
 // Example: a hex-bar deadlift is heavy for the legs; a band walk is not.
@@ -15,7 +16,7 @@
 namespace amentum {
 
 bool heavy_for_legs(const Exercise& exercise);
-bool loads_arm_overhead(const Exercise& exercise);
+bool hard_on_tired_arm(const Exercise& exercise);
 bool linear_throw(const Exercise& exercise);
 bool kneeling_overhead_throw(const Exercise& exercise);
 

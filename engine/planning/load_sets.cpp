@@ -9,7 +9,7 @@
 namespace amentum {
 namespace {
 
-constexpr double coarse_step = 0.10;       // the largest usual step of load [Acsm2009]
+constexpr double coarse_step = 0.10;       // the largest usual step of load [ACSM2009]
 constexpr int fewest_own_body_reps = 3;    // below: assisted (proposal of this project, no source)
 
 struct Case {
@@ -26,8 +26,13 @@ struct Case {
 
 std::string percent(double fraction) { return format_shortest(std::round(1000 * fraction) / 10) + " %"; }
 
+constexpr int steps_of_a_carry = 20;  // proposal of this project, no source
+
+bool counted_in_steps(const Exercise& exercise) { return exercise.pattern == "carry"; }
+
 // Without an estimate: usual repetitions, and the reserve does the work.
 int usual_reps(const Case& c) {
+    if (counted_in_steps(c.exercise)) return steps_of_a_carry;
     const auto [fewest, most] = repetition_range(c.exercise.part, c.loading);
     switch (c.exercise.part) {
         case Part::main_lift: return std::clamp(c.loading == Loading::trained ? 6 : 8, fewest, most);
@@ -40,7 +45,8 @@ int usual_reps(const Case& c) {
 
 // Speed and mobility work never counts repetitions left: speed ends before it slows, mobility has no failure.
 std::optional<double> counted_reserve(const Case& c, double reserve) {
-    const bool counted = c.exercise.part != Part::speed && c.exercise.part != Part::mobility;
+    const bool counted = c.exercise.part != Part::speed && c.exercise.part != Part::mobility &&
+                         c.exercise.means != LoadMeans::ball && !counted_in_steps(c.exercise);
     return counted ? std::optional(reserve) : std::nullopt;
 }
 
@@ -60,8 +66,8 @@ LoadedSets throw_ball(const Case& c) {
 
 LoadedSets find_load(const Case& c) {
     LoadedSets sets{usual_reps(c), {}, counted_reserve(c, c.reserve()), {}, "", "no test stands behind a load yet"};
-    if (c.exercise.part == Part::speed) {
-        sets.words = "a load that does not slow the movement";
+    if (!sets.reserve) {
+        sets.words = c.exercise.part == Part::speed ? "a load that does not slow the movement" : "a load held without strain";
         return sets;
     }
     const std::string what = c.exercise.means == LoadMeans::column ? "stack setting" : "load";
@@ -73,7 +79,11 @@ LoadedSets find_load(const Case& c) {
 
 LoadedSets unloaded(const Case& c) {
     LoadedSets sets{usual_reps(c), {}, counted_reserve(c, c.reserve()), {}, "body mass", ""};
-    if (c.exercise.means != LoadMeans::band) return sets;
+    if (c.exercise.means == LoadMeans::body) {
+        if (c.exercise.pattern == "trunk_brace") sets.words += ", a slow breath counts as one";
+        if (c.exercise.pattern == "vertical_pull") sets.words += ", helped by a band or the feet when that leaves too few";
+        return sets;
+    }
     std::string labels;
     const auto bands = c.loads.bands();
     for (std::size_t i = 0; i < bands.size(); ++i)
@@ -121,7 +131,8 @@ LoadedSets load_lift(const Case& c, Mass maximum, const LoadTable& table) {
     const std::string of_lower = percent(c.fraction()) + " of the lower side of the estimate";
     if (c.exercise.part == Part::speed)
         return {usual_reps(c), c.fraction(), {}, made.total, made.words, "light enough to stay fast, " + of_lower};
-    const bool coarse = choice.above && choice.above->total / made.total > 1 + coarse_step;
+    if (counted_in_steps(c.exercise)) return {usual_reps(c), c.fraction(), {}, made.total, made.words, of_lower};
+    const bool coarse = !choice.above || choice.above->total / made.total > 1 + coarse_step;
     if (!coarse && made.total > target * (1 - coarse_step) && target == wanted) {
         const auto reps = c.at(c.fraction(), c.reserve());
         return {reps.done, c.fraction(), reps.reserve, made.total, made.words, of_lower + ", made not above"};

@@ -3,7 +3,8 @@
 //   target = (mean - 1 standard error of the maximum) x load_share x fraction of the week, or the exercise's `heaviest`
 //   load   = the heaviest the kit makes that is not above the target
 //   reps   = possible at that fraction (Epley's line) - reserve wanted                               [Epley1985]
-// Repetitions before load [Acsm2009]: when the kit's next load is more than 10 % above this one, or this one is more
+// Repetitions before load [ACSM2009]: when the kit has no heavier load or its next is more than 10 %
+// above this one, or this one is more
 // than 10 % below the target, the repetitions follow the load really made; the reserve falls by one a week instead of
 // the load rising.
 // Pull-ups: the maximum is body mass and added load; what is added is target - body mass. Below body mass the

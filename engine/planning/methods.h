@@ -1,14 +1,12 @@
-// The published methods of this module that can be called by themselves (values/method.h).
+// The methods of this module that can be called by themselves (docs/methods/).
 #pragma once
 
 #include "values/method.h"
 
 #include <vector>
 
-namespace amentum {
-namespace planning {
+namespace amentum::planning {
 
 std::vector<Method> methods();
 
-}  // namespace planning
-}  // namespace amentum
+}  // namespace amentum::planning

@@ -11,7 +11,7 @@ namespace amentum {
 namespace {
 
 // Costs of a week's arrangement; proposals of this project, no source. Only their order of size matters.
-constexpr double last_resort_day = 1000, legs_before_start = 200, overhead_after_start = 60;
+constexpr double last_resort_day = 1000, legs_before_start = 200, arm_after_start = 60;
 constexpr double next_to_each_other = 6, heavy_legs_two_days_running = 12, legs_soon_after_start = -3;
 constexpr double not_usual_day = 4, out_of_order = 2, weekend = 2.5, uneven_gap = 1;
 constexpr double impossible = std::numeric_limits<double>::infinity();
@@ -42,7 +42,7 @@ double cost_of_day(const Week& week, std::size_t session, int offset) {
     double cost = use == DayUse::last_resort ? last_resort_day : 0;
     if (what.heavy_legs && week.calendar.start_within_48_h(date)) cost += legs_before_start;
     if (what.heavy_legs && week.calendar.soon_after_start(date)) cost += legs_soon_after_start;
-    if (what.overhead && week.calendar.start_just_before(date)) cost += overhead_after_start;
+    if (what.hard_on_arm && week.calendar.start_just_before(date)) cost += arm_after_start;
     if (week.request.weekdays.empty() && date.iso_weekday() >= 6) cost += weekend;
     if (week.usual && (*week.usual)[session] != offset) cost += not_usual_day;
     return cost;
@@ -139,9 +139,9 @@ std::string describe_move(const Week& week, std::size_t session, int offset) {
 PlacedSession placed(const Week& week, std::size_t session, int offset) {
     const Date date = week.first + offset;
     PlacedSession place{session, date, "", "", describe_move(week, session, offset), ""};
-    if (week.calendar.game_on(date)) place.spare_legs = place.spare_overhead = "there is a game on this day";
+    if (week.calendar.game_on(date)) place.spare_legs = place.spare_arm = "there is a game on this day";
     if (const auto start = week.calendar.start_just_before(date))
-        place.spare_overhead = "the athlete starts as pitcher on " + start->text();
+        place.spare_arm = "the athlete starts as pitcher on " + start->text();
     if (const auto start = week.calendar.start_within_48_h(date))
         place.spare_legs = "the start on " + start->text() + " is less than 48 h away";
     if (week.calendar.use_of(date) == DayUse::last_resort) place.last_resort = "no other day of this week is free";

@@ -4,9 +4,9 @@
 // matters (place_sessions.cpp). What they say:
 //   never on an off day or a day the athlete starts; on a game or travel day only when no other day is free;
 //   a session with heavy leg work not in the 48 h before a start (two calendar days before it, and the day), and
-//   rather in the two days after one; work overhead not on the day of a start nor the day after;
+//   rather in the two days after one; work hard on a tired arm not on the day of a start nor the day after;
 //   spaced out; on the weekdays it usually falls on; in its order. Youth: never on two days running [Faigenbaum2009].
-// When heavy leg or overhead work cannot be moved clear, the session is marked to spare legs or arm overhead.
+// When it cannot be moved clear, the session is marked to spare the legs or the arm.
 // Range: 1 to 5 sessions, any weekdays. What it cannot tell: the hour of a game; a game the athlete may pitch in.
 //
 // Example: sessions on Monday, Wednesday, Friday and a start on Saturday: Friday's leg session moves to an earlier day.
@@ -24,7 +24,7 @@ struct PlacedSession {
     std::size_t of_week;  // index of its template
     Date date;
     std::string spare_legs;      // why: "the start on 2026-04-04 is less than 48 h away"; empty: need not
-    std::string spare_overhead;  // likewise
+    std::string spare_arm;  // likewise
     std::string moved;           // "on Wednesday instead of Friday, clear of ..."; empty when on its usual day
     std::string last_resort;     // "no other day is free in this week"; empty otherwise
 };

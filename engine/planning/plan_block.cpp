@@ -79,9 +79,9 @@ private:
             const int sets = meso.sets[place.of_week][i];
             if (sets == 0) continue;
             const bool legs = !place.spare_legs.empty() && heavy_for_legs(*line.what->exercise);
-            const bool arm = !place.spare_overhead.empty() && loads_arm_overhead(*line.what->exercise);
+            const bool arm = !place.spare_arm.empty() && hard_on_tired_arm(*line.what->exercise);
             if (!legs && !arm) { lines.push_back({line.what, nullptr, "", sets}); continue; }
-            const std::string& why = legs ? place.spare_legs : place.spare_overhead;
+            const std::string& why = legs ? place.spare_legs : place.spare_arm;
             if (line.stand_in) {
                 const int most = most_sets(line.stand_in->exercise->part, loading_);
                 lines.push_back({line.stand_in, line.what, why, std::min(sets, most)});
@@ -97,7 +97,7 @@ private:
         const Exercise& exercise = *line.what->exercise;
         const LoadedSets loaded = load_sets(request_, loads_, exercise, week);
         const LineStory story{*line.what, line.stands_in_for, line.why, place,
-                              week, meso.first_week, meso.last_week, loaded};
+                              week, meso.first_week, meso.last_week, loaded, order};
         return {week.week, number, place.date, order, exercise.key, exercise.part, sets, loaded.reps, loaded.intensity,
                 loaded.reserve, loaded.load, loaded.words, rest_minutes(exercise, loading_), line.what->purpose,
                 describe_reason(request_, worth_, story), line.what->overridden};

@@ -6,7 +6,7 @@
 //
 // The steps, one file each:
 //   choose_exercises   what remains after equipment, cautions, age and ball mass; what each session is made of
-//   place_sessions     which day each session falls on; which sessions must spare the legs or the arm overhead
+//   place_sessions     which day each session falls on; which sessions must spare the legs or the arm
 //   wave               intensity and share of sets of every week; every fourth week has about half the sets
 //   dose               sets of every line; the least valuable lines leave when the minutes run out
 //   loads              makeable loads, repetitions, reserve
@@ -15,11 +15,11 @@
 // Rules and where they come from:
 //   loads >= 60 % of the maximum for strength, rising by waves [Schoenfeld2017] [Williams2017b];
 //   repetitions in a set: effective repetitions = repetitions + reserve, %1RM by Epley's line [Epley1985];
-//   start from mean - 1 standard error, step 2 to 10 % at a time, repetitions before a larger step [Acsm2009];
+//   start from mean - 1 standard error, step 2 to 10 % at a time, repetitions before a larger step [ACSM2009];
 //   the fourth week halves the sets and keeps the intensity, because a full stop costs strength [Coleman2024];
 //   rest above two minutes for main lifts [Grgic2018]; youth 2 to 3 days not next to each other, 1 to 3 sets of 6 to 15,
 //   no maximal attempts [Faigenbaum2009] [Stricker2020];
-//   nothing heavy for the legs in the 48 h before a start, no heavy overhead on the day of pitching and the day after,
+//   nothing heavy for the legs in the 48 h before a start, nothing hard on the arm on the day of pitching and the day after,
 //   linear ball throws at most 8 lb, high-to-low column pulls: common practice, no source.
 // Units: minutes of a session, kg, years. Range: weeks 4 to 16, sessions 1 to 5 a week, 20 to 120 minutes.
 // Refuses: out_of_range for those numbers and for weights below 0; no_block_fits when no day is free or no exercise

@@ -1,5 +1,7 @@
 #include "planning/reasons.h"
 
+#include "planning/exercise_classes.h"
+
 #include <algorithm>
 #include <cctype>
 
@@ -30,11 +32,13 @@ std::string clause_why(const QualityWorth& worth, const LineStory& story) {
 }
 
 std::string clause_here(const LineStory& story) {
-    if (!story.place.last_resort.empty()) return "on this day because " + story.place.last_resort;
-    if (!story.place.moved.empty()) return story.place.moved;
+    const Exercise& exercise = *story.what.exercise;
+    const bool speaks_for_day = story.order == 1 || heavy_for_legs(exercise) || hard_on_tired_arm(exercise);
+    if (speaks_for_day && !story.place.last_resort.empty()) return "on this day because " + story.place.last_resort;
+    if (speaks_for_day && !story.place.moved.empty()) return story.place.moved;
     if (story.week.reduced) return "about half the sets in this easier week, intensity kept";
-    if (story.what.exercise->part == Part::speed) return "early while fresh, stopped before speed falls";
-    if (story.what.exercise->part == Part::main_lift && !story.stands_in_for)
+    if (exercise.part == Part::speed) return "early while fresh, stopped before speed falls";
+    if (exercise.part == Part::main_lift && !story.stands_in_for)
         return "main lift kept in weeks " + std::to_string(story.first_week) + " to " + std::to_string(story.last_week);
     return "";
 }
@@ -46,8 +50,8 @@ std::string clause_athlete(const BlockRequest& request, const LineStory& story) 
     const bool strength = exercise.part == Part::main_lift || exercise.part == Part::assistance;
     if (strength && loading_of(request.athlete, request.start) == Loading::youth)
         return "a load for technique, no maximal attempts at this age";
-    if (exercise.means == LoadMeans::column && exercise.region == Region::upper_pull)
-        return "pulled from high to low (common practice, no source)";
+    if (exercise.key.starts_with("high_to_low"))
+        return "pulled from high to low as throwers do (common practice, no source)";
     return "";
 }
 

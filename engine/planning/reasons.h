@@ -21,6 +21,7 @@ struct LineStory {
     int first_week;  // of the meso
     int last_week;
     const LoadedSets& sets;
+    int order;       // in the session: its first line, and what the move is about, say why it was moved
 };
 
 std::string describe_reason(const BlockRequest& request, const QualityWorth& worth, const LineStory& story);

@@ -18,11 +18,11 @@ int repetitions_possible(double fraction) {
 }
 
 // Youth 6 to 15 in strength work and 3 to 6 in speed work [Faigenbaum2009] (details from memory); 1 to 12 for trained
-// and 8 to 12 for new lifters [Acsm2009], speed at most 5 so that no repetition is slow (proposal of this project).
+// and 8 to 12 for new lifters [ACSM2009], speed at most 5 so that no repetition is slow (proposal of this project).
 RepetitionRange repetition_range(Part part, Loading loading) {
     if (part == Part::speed) return {3, loading == Loading::youth ? 6 : 5};
     if (loading == Loading::youth) return {6, 15};
-    if (part == Part::main_lift) return loading == Loading::novice ? RepetitionRange{5, 12} : RepetitionRange{2, 10};
+    if (part == Part::main_lift) return loading == Loading::novice ? RepetitionRange{5, 12} : RepetitionRange{2, 12};
     return {6, 15};
 }
 

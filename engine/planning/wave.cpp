@@ -8,7 +8,7 @@ namespace {
 
 constexpr int weeks_in_a_wave = 4;
 constexpr double later_rise = 0.025;
-constexpr double speed_fraction = 0.30;
+constexpr double speed_fraction = 0.60;
 
 std::array<double, 3> rise_of(Loading loading) {
     switch (loading) {

@@ -7,7 +7,8 @@
 //   trained                                         0.75    0.80   0.85   0.85   + 0.025
 //   novice                                          0.65    0.70   0.75   0.75   + 0.025
 //   youth rules                                     0.60    0.65   0.70   0.70   the same
-// Assistance is 0.10 below, loaded shoulder and trunk work 0.20 below, loaded speed work 0.30 throughout.
+// Assistance is 0.10 below, loaded shoulder and trunk work 0.20 below. Loaded speed work is at 0.60 of its own usual
+// maximum throughout, which the catalogue already sets at what can still be moved fast.
 // Sources: about 60 % for untrained and 80 % for trained people [Rhea2003]; above 60 % for strength [Schoenfeld2017];
 // periodised work gains more [Williams2017b]; sets are halved, not stopped, because a full stop costs strength
 // [Coleman2024]. The numbers of the table themselves are a proposal of this project, no source.
