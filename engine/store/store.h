@@ -6,7 +6,8 @@
 // Several threads may use one Store: reading and writing are serialised by one lock, which at one facility's size costs
 // less than a second connection would. Another process may have the file open too: version() sees its writes.
 // Failures of disk or database are StoreFailure, an exception caught once in the operations' callers.
-// Contract: what is saved was checked before; saving a row whose key is held with other values is a StoreFailure.
+// Contract: what is saved was checked before; saving a row whose key is held with other values is a StoreFailure, and
+// then nothing of that save is kept.
 #pragma once
 
 #include "values/record_set.h"
@@ -36,7 +37,7 @@ public:
     // All of it or nothing, in one transaction. Rows already held with the same values are left as they are.
     void save_records(const RecordSet&);
 
-    // A set is known by its key: the same key again changes nothing and says so.
+    // A set is known by its key: the same set again changes nothing and says so.
     Saved save_set(const SetDone&);
 
     void save_block(const Block&);  // replaces a block of the same id

@@ -57,6 +57,8 @@ struct Athlete {
     std::vector<std::string> restrictions;
     KitId kit;             // where the athlete trains
     std::string guardian;  // whom to tell, for a minor; may be empty
+
+    friend bool operator==(const Athlete&, const Athlete&) = default;
 };
 
 }  // namespace amentum

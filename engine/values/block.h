@@ -30,6 +30,8 @@ struct BlockLine {
     std::string purpose;                    // quality key it serves
     std::string reason;                     // one sentence: why this, why here, which limit shaped it
     std::vector<std::string> overridden;    // caution keys overridden with a kept reason
+
+    friend bool operator==(const BlockLine&, const BlockLine&) = default;
 };
 
 struct Block {
@@ -43,6 +45,8 @@ struct Block {
     std::vector<BlockLine> lines;
     std::vector<std::string> notes;  // what could not be met, and why
     std::string model;               // versions of planner and priors, and the hash of the data they saw
+
+    friend bool operator==(const Block&, const Block&) = default;
 };
 
 // One set, as it was done. `key` is made on the device; the same key twice is the same set.
@@ -58,6 +62,8 @@ struct SetDone {
     std::optional<Speed> speed;             // of the ball
     std::optional<BlockId> block;
     std::string note;
+
+    friend bool operator==(const SetDone&, const SetDone&) = default;
 };
 
 // A caution overridden by a coach, with the reason that was given. Only ever added to.
@@ -68,6 +74,8 @@ struct Override {
     std::string reason;  // at least 10 characters
     std::string coach;
     Date date;
+
+    friend bool operator==(const Override&, const Override&) = default;
 };
 
 }  // namespace amentum

@@ -23,6 +23,8 @@ struct Facility {
     MassUnit mass_unit = MassUnit::lb;
     SpeedUnit speed_unit = SpeedUnit::mph;
     LengthUnit length_unit = LengthUnit::inches;
+
+    friend bool operator==(const Facility&, const Facility&) = default;
 };
 
 }  // namespace amentum

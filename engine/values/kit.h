@@ -57,6 +57,8 @@ struct KitItem {
     std::optional<double> ratio;  // column: force at the handle over stack mass; 0.5 for 2:1
     std::optional<Mass> step;
     std::optional<Mass> most;
+
+    friend bool operator==(const KitItem&, const KitItem&) = default;
 };
 
 struct Kit {
@@ -64,6 +66,8 @@ struct Kit {
     std::string name;  // "Main hall"
     MassUnit unit;     // the unit its loads are spoken in
     std::vector<KitItem> items;
+
+    friend bool operator==(const Kit&, const Kit&) = default;
 };
 
 }  // namespace amentum

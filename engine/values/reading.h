@@ -52,6 +52,8 @@ struct Reading {
     std::string rater;
     PlaceMeasured place = PlaceMeasured::unknown;
     std::string note;
+
+    friend bool operator==(const Reading&, const Reading&) = default;
 };
 
 // What a test showed on one day: measured from that day's readings of one athlete, test and side.

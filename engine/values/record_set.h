@@ -25,6 +25,8 @@ struct RecordSet {
     std::vector<Block> blocks;
     std::vector<SetDone> sets;
     std::vector<Override> overrides;
+
+    friend bool operator==(const RecordSet&, const RecordSet&) = default;
 };
 
 }  // namespace amentum

@@ -37,6 +37,8 @@ struct ThrowEntry {
     std::optional<double> soreness_after;
     std::optional<double> soreness_next_day;
     std::string note;
+
+    friend bool operator==(const ThrowEntry&, const ThrowEntry&) = default;
 };
 
 enum class DayKind { game, start, practice, travel, off };
@@ -55,6 +57,8 @@ struct CalendarEntry {
     Date last_date;  // the same day for a single day
     DayKind kind;
     std::string note;
+
+    friend bool operator==(const CalendarEntry&, const CalendarEntry&) = default;
 };
 
 }  // namespace amentum

@@ -80,6 +80,6 @@ CREATE INDEX set_done_of_athlete ON set_done (facility_id, athlete_id, date);
 CREATE TABLE caution_override (
   facility_id TEXT NOT NULL, athlete_id TEXT NOT NULL, exercise TEXT NOT NULL, caution TEXT NOT NULL, date TEXT NOT NULL,
   coach TEXT NOT NULL, reason TEXT NOT NULL,
-  PRIMARY KEY (facility_id, athlete_id, exercise, caution, date),
+  PRIMARY KEY (facility_id, athlete_id, exercise, caution, date, coach, reason),
   FOREIGN KEY (facility_id, athlete_id) REFERENCES athlete (facility_id, athlete_id)
 ) STRICT;

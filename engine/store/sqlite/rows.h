@@ -1,4 +1,4 @@
-// Each kind of record to its row and back. save_: inserts, and leaves a row of the same key alone.
+// Each kind of record to its row and back. save_: new rows are added, equal ones left, others of the same key refused.
 #pragma once
 
 #include "values/record_set.h"
@@ -29,7 +29,7 @@ std::vector<Block> load_blocks(SQLite::Database&);
 std::vector<SetDone> load_sets(SQLite::Database&);
 std::vector<Override> load_overrides(SQLite::Database&);
 
-// Lists of words and sentences in one column, one a line; a line break inside an item becomes a space.
+// Lists of words and sentences in one column, one a line; line breaks inside an item become spaces, empty items go.
 std::string joined_lines(const std::vector<std::string>&);
 std::vector<std::string> split_lines(const std::string&);
 

@@ -1,5 +1,6 @@
 #include "store/sqlite/rows.h"
-#include "store/sqlite/statement.h"
+
+#include "store/sqlite/new_rows.h"
 
 #include <algorithm>
 
@@ -30,13 +31,22 @@ std::vector<KitItem> items_of(SQLite::Database& database, const KitId& kit) {
     return items;
 }
 
+// Where an item stands in its kit's list: where it stood, or after all others.
+int place_of(SQLite::Database& database, const KitId& kit, const std::string& label) {
+    Statement query(database, "SELECT coalesce((SELECT place FROM kit_item WHERE facility_id = $1 AND kit_id = $2 AND label = $3), "
+                              "(SELECT max(place) + 1 FROM kit_item WHERE facility_id = $1 AND kit_id = $2), 0)");
+    query.bind(this_facility, kit.text, label).step();
+    query.begin_row();
+    return query.whole();
+}
+
 }  // namespace
 
 std::string joined_lines(const std::vector<std::string>& lines) {
     std::string text;
     for (std::string line : lines) {
-        std::replace(line.begin(), line.end(), '\n', ' ');
-        text += line + "\n";
+        std::replace_if(line.begin(), line.end(), [](char c) { return c == '\n' || c == '\r'; }, ' ');
+        if (!line.empty()) text += line + "\n";
     }
     return text;
 }
@@ -52,9 +62,8 @@ std::vector<std::string> split_lines(const std::string& text) {
 }
 
 void save_facility(SQLite::Database& database, const Facility& facility) {
-    Statement(database, "INSERT INTO facility VALUES ($1, $2, $3, $4, $5) ON CONFLICT DO NOTHING")
-        .bind(this_facility, facility.name, word(facility.mass_unit), word(facility.speed_unit), word(facility.length_unit))
-        .run();
+    NewRows(database, "facility", "facility_id, name, mass_unit, speed_unit, length_unit")
+        .save(this_facility, facility.name, word(facility.mass_unit), word(facility.speed_unit), word(facility.length_unit));
 }
 
 std::optional<Facility> load_facility(SQLite::Database& database) {
@@ -70,17 +79,14 @@ std::optional<Facility> load_facility(SQLite::Database& database) {
 }
 
 void save_kits(SQLite::Database& database, const std::vector<Kit>& kits) {
-    Statement kit_row(database, "INSERT INTO kit VALUES ($1, $2, $3, $4) ON CONFLICT DO NOTHING");
-    Statement item_row(database, "INSERT INTO kit_item VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11) ON CONFLICT DO NOTHING");
-    Statement held(database, "SELECT count(*) FROM kit_item WHERE facility_id = $1 AND kit_id = $2");
+    NewRows kit_row(database, "kit", "facility_id, kit_id, name, unit");
+    NewRows item_row(database, "kit_item", "facility_id, kit_id, label, place, kind, count, mass_kg, height_m, ratio, step_kg, most_kg");
     for (const auto& kit : kits) {
-        kit_row.bind(this_facility, kit.id.text, kit.name, word(kit.unit)).run();
-        held.bind(this_facility, kit.id.text).step();
-        held.begin_row();
-        int place = held.whole();  // items added later stand after those held
+        kit_row.save(this_facility, kit.id.text, kit.name, word(kit.unit));
         for (const auto& item : kit.items)
-            item_row.bind(this_facility, kit.id.text, item.label, place++, word(item.kind), item.count, kilograms(item.mass),
-                          metres(item.height), item.ratio, kilograms(item.step), kilograms(item.most)).run();
+            item_row.save(this_facility, kit.id.text, item.label, place_of(database, kit.id, item.label), word(item.kind),
+                          item.count, kilograms(item.mass), metres(item.height), item.ratio, kilograms(item.step),
+                          kilograms(item.most));
     }
 }
 
@@ -98,12 +104,12 @@ std::vector<Kit> load_kits(SQLite::Database& database) {
 }
 
 void save_athletes(SQLite::Database& database, const std::vector<Athlete>& athletes) {
-    Statement row(database, "INSERT INTO athlete VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15) "
-                            "ON CONFLICT DO NOTHING");
+    NewRows row(database, "athlete", "facility_id, athlete_id, name, birth_date, sex, throwing_hand, sport, role, level, "
+                                     "stature_m, sitting_height_m, training_years, restrictions, kit_id, guardian");
     for (const auto& a : athletes)
-        row.bind(this_facility, a.id.text, a.name, a.birth_date, word(a.sex), word(a.throwing_hand), word(a.sport),
+        row.save(this_facility, a.id.text, a.name, a.birth_date, word(a.sex), word(a.throwing_hand), word(a.sport),
                  word(a.role), word(a.level), metres(a.stature), metres(a.sitting_height), a.training_years,
-                 joined_lines(a.restrictions), a.kit.text, a.guardian).run();
+                 joined_lines(a.restrictions), a.kit.text, a.guardian);
 }
 
 std::vector<Athlete> load_athletes(SQLite::Database& database) {
@@ -134,8 +140,8 @@ std::vector<Athlete> load_athletes(SQLite::Database& database) {
 }
 
 void save_calendar(SQLite::Database& database, const std::vector<CalendarEntry>& entries) {
-    Statement row(database, "INSERT INTO calendar_entry VALUES ($1, $2, $3, $4, $5, $6) ON CONFLICT DO NOTHING");
-    for (const auto& e : entries) row.bind(this_facility, e.athlete.text, e.date, word(e.kind), e.last_date, e.note).run();
+    NewRows row(database, "calendar_entry", "facility_id, athlete_id, date, kind, last_date, note");
+    for (const auto& e : entries) row.save(this_facility, e.athlete.text, e.date, word(e.kind), e.last_date, e.note);
 }
 
 std::vector<CalendarEntry> load_calendar(SQLite::Database& database) {
@@ -154,13 +160,13 @@ std::vector<CalendarEntry> load_calendar(SQLite::Database& database) {
 }
 
 void save_overrides(SQLite::Database& database, const std::vector<Override>& overrides) {
-    Statement row(database, "INSERT INTO caution_override VALUES ($1, $2, $3, $4, $5, $6, $7) ON CONFLICT DO NOTHING");
-    for (const auto& o : overrides) row.bind(this_facility, o.athlete.text, o.exercise, o.caution, o.date, o.coach, o.reason).run();
+    NewRows row(database, "caution_override", "facility_id, athlete_id, exercise, caution, date, coach, reason");
+    for (const auto& o : overrides) row.save(this_facility, o.athlete.text, o.exercise, o.caution, o.date, o.coach, o.reason);
 }
 
 std::vector<Override> load_overrides(SQLite::Database& database) {
     Statement query(database, "SELECT athlete_id, exercise, caution, reason, coach, date FROM caution_override "
-                              "WHERE facility_id = $1 ORDER BY athlete_id, exercise, caution, date");
+                              "WHERE facility_id = $1 ORDER BY athlete_id, exercise, caution, date, coach, reason");
     query.bind(this_facility);
     std::vector<Override> overrides;
     while (query.step()) {

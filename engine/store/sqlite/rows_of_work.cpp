@@ -1,5 +1,6 @@
 #include "store/sqlite/rows.h"
-#include "store/sqlite/statement.h"
+
+#include "store/sqlite/new_rows.h"
 
 namespace amentum {
 namespace {
@@ -20,14 +21,15 @@ std::optional<double> degrees(const std::optional<Angle>& a) { return number_of(
 }  // namespace
 
 void save_readings(SQLite::Database& database, const std::vector<Reading>& readings) {
-    Statement row(database, "INSERT INTO reading VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, $15, "
-                            "$16, $17, $18, $19, $20, $21, $22, $23) ON CONFLICT DO NOTHING");
+    NewRows row(database, "reading", "facility_id, athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, "
+                                     "body_mass_kg, speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, "
+                                     "flight_time_s, height_m, angle_deg, force_n, device, rater, place, note");
     for (const auto& r : readings)
-        row.bind(this_facility, r.athlete.text, r.date, r.test, word(r.side), r.trial, kilograms(r.load), r.reps,
+        row.save(this_facility, r.athlete.text, r.date, r.test, word(r.side), r.trial, kilograms(r.load), r.reps,
                  r.reps_in_reserve, kilograms(r.body_mass), speed_ms(r.speed), degrees(r.radar_angle), metres(r.distance),
                  metres(r.release_height), degrees(r.release_angle),
                  number_of(r.flight_time, [](Duration x) { return x.seconds(); }), metres(r.height), degrees(r.angle),
-                 number_of(r.force, [](Force x) { return x.newtons(); }), r.device, r.rater, word(r.place), r.note).run();
+                 number_of(r.force, [](Force x) { return x.newtons(); }), r.device, r.rater, word(r.place), r.note);
 }
 
 std::vector<Reading> load_readings(SQLite::Database& database) {
@@ -67,12 +69,12 @@ std::vector<Reading> load_readings(SQLite::Database& database) {
 }
 
 void save_throws(SQLite::Database& database, const std::vector<ThrowEntry>& entries) {
-    Statement row(database, "INSERT INTO throw_entry VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13) "
-                            "ON CONFLICT DO NOTHING");
+    NewRows row(database, "throw_entry", "facility_id, athlete_id, date, setting, count, effort, speed_ms, distance_m, "
+                                         "ball_mass_kg, soreness_before, soreness_after, soreness_next_day, note");
     for (const auto& t : entries)
-        row.bind(this_facility, t.athlete.text, t.date, word(t.setting), t.count, t.effort, speed_ms(t.speed),
+        row.save(this_facility, t.athlete.text, t.date, word(t.setting), t.count, t.effort, speed_ms(t.speed),
                  metres(t.distance), kilograms(t.ball_mass), t.soreness_before, t.soreness_after, t.soreness_next_day,
-                 t.note).run();
+                 t.note);
 }
 
 std::vector<ThrowEntry> load_throws(SQLite::Database& database) {
@@ -101,16 +103,16 @@ std::vector<ThrowEntry> load_throws(SQLite::Database& database) {
 }
 
 void save_blocks(SQLite::Database& database, const std::vector<Block>& blocks) {
-    Statement head(database, "INSERT INTO block VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10) ON CONFLICT DO NOTHING");
-    Statement row(database, "INSERT INTO block_line VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12, $13, $14, "
-                            "$15, $16, $17, $18) ON CONFLICT DO NOTHING");
+    NewRows head(database, "block", "facility_id, block_id, athlete_id, kit_id, start, weeks, sessions_per_week, minutes, notes, model");
+    NewRows row(database, "block_line", "facility_id, block_id, week, session, place, date, exercise, part, sets, reps, intensity, "
+                                        "reps_in_reserve, load_kg, load_words, rest_minutes, purpose, reason, overridden");
     for (const auto& b : blocks) {
-        head.bind(this_facility, b.id.text, b.athlete.text, b.kit.text, b.start, b.weeks, b.sessions_per_week, b.minutes,
-                  joined_lines(b.notes), b.model).run();
+        head.save(this_facility, b.id.text, b.athlete.text, b.kit.text, b.start, b.weeks, b.sessions_per_week, b.minutes,
+                  joined_lines(b.notes), b.model);
         for (const auto& l : b.lines)
-            row.bind(this_facility, b.id.text, l.week, l.session, l.order, l.date, l.exercise, word(l.part), l.sets, l.reps,
+            row.save(this_facility, b.id.text, l.week, l.session, l.order, l.date, l.exercise, word(l.part), l.sets, l.reps,
                      l.intensity, l.reps_in_reserve, kilograms(l.load), l.load_words, l.rest_minutes, l.purpose, l.reason,
-                     joined_lines(l.overridden)).run();
+                     joined_lines(l.overridden));
     }
 }
 
@@ -166,13 +168,13 @@ std::vector<Block> load_blocks(SQLite::Database& database) {
 }
 
 int save_sets(SQLite::Database& database, const std::vector<SetDone>& sets) {
-    Statement row(database, "INSERT INTO set_done VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9, $10, $11, $12) "
-                            "ON CONFLICT DO NOTHING");
+    NewRows row(database, "set_done", "facility_id, set_key, athlete_id, date, exercise, set_number, load_kg, reps, "
+                                      "reps_in_reserve, speed_ms, block_id, note");
     int added = 0;
     for (const auto& s : sets) {
         const auto block = s.block ? std::optional(s.block->text) : std::nullopt;
-        added += row.bind(this_facility, s.key, s.athlete.text, s.date, s.exercise, s.set_number, kilograms(s.load), s.reps,
-                          s.reps_in_reserve, speed_ms(s.speed), block, s.note).run();
+        added += row.save(this_facility, s.key, s.athlete.text, s.date, s.exercise, s.set_number, kilograms(s.load), s.reps,
+                          s.reps_in_reserve, speed_ms(s.speed), block, s.note);
     }
     return added;
 }

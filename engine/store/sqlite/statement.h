@@ -1,8 +1,10 @@
 // One prepared statement, with what a record needs: typed binding in order, optional values, typed columns in order.
 //
-// The SQL text uses $1 ... so that the same text serves another database; this is the SQLite side.
+// The SQL text uses $1 ... so that the same text serves another database; this is the SQLite side. A word or a day that
+// no program of ours writes is a broken store: StoreFailure.
 #pragma once
 
+#include "store/store.h"
 #include "values/calendar_date.h"
 #include "values/enum_words.h"
 
@@ -46,9 +48,19 @@ public:
         const auto column = query_.getColumn(column_++);
         return column.isNull() ? std::nullopt : std::optional(column.getString());
     }
-    Date date() { return *parse_date(text(), "date"); }
+    Date date() {
+        const std::string held = text();
+        const auto day = parse_date(held, "date");
+        if (!day) throw StoreFailure("the store holds \"" + held + "\" where a day should stand");
+        return *day;
+    }
     template <class E>
-    E choice() { return from_word<E>(text()).value(); }
+    E choice() {
+        const std::string held = text();
+        const auto value = from_word<E>(held);
+        if (!value) throw StoreFailure("the store holds the unknown word \"" + held + "\"");
+        return *value;
+    }
 
 private:
     void bind_one(int place, const std::string& value) { query_.bind(place, value); }

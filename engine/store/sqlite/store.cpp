@@ -4,6 +4,7 @@
 #include "store/sqlite/rows.h"
 #include "store/sqlite/statement.h"
 
+#include <algorithm>
 #include <mutex>
 
 namespace amentum {
@@ -11,8 +12,21 @@ namespace {
 
 constexpr int patience_ms = 5000;  // while another process writes
 
+// A newer program may have written what this one cannot read.
+void refuse_newer(SQLite::Database& database) {
+    Statement query(database, "SELECT name FROM migration ORDER BY name");
+    while (query.step()) {
+        query.begin_row();
+        const std::string name = query.text();
+        const auto& known = migrations();
+        if (std::none_of(known.begin(), known.end(), [&](const auto& each) { return each.name == name; }))
+            throw StoreFailure("it was written by a newer version of this program (" + name + ")");
+    }
+}
+
 void migrate(SQLite::Database& database) {
     database.exec("CREATE TABLE IF NOT EXISTS migration (name TEXT NOT NULL PRIMARY KEY) STRICT");
+    refuse_newer(database);
     for (const auto& migration : migrations()) {
         SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
         Statement held(database, "SELECT 1 FROM migration WHERE name = $1");
@@ -61,7 +75,7 @@ struct Store::Database {
 Store::Store(const std::string& file) {
     try {
         database_ = std::make_unique<Database>(file);
-    } catch (const SQLite::Exception& failure) {
+    } catch (const std::runtime_error& failure) {  // SQLite::Exception, StoreFailure
         throw StoreFailure("the store " + file + " cannot be opened: " + failure.what());
     }
 }
