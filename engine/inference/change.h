@@ -1,19 +1,26 @@
 // Is this change real? The chance that the true change exceeds the smallest worthwhile one, given noise and
 // prior.
 //
-// Measured d with standard error s_d, true change delta ~ N(m, v) before measuring (the roster's usual change
-// over such a time):  posterior mean = (d v + m s_d^2) / (v + s_d^2), variance = v s_d^2 / (v + s_d^2). flat:
-// the same without a prior, P = Phi((d - w) / s_d); with df degrees of freedom of the typical error,
-// Student's t. MDC95 = 1.96 sqrt(2) TE for single tests, 1.96 as printed [Weir2005]. Smallest worthwhile
-// change w = 0.2 x the between-athlete SD with the error variance taken out [Hopkins2004], unless the coach
-// sets it. Verdict: gained or lost only when its chance is at least 90 %; otherwise "cannot tell" (proposal
-// of this project). The flat chance is given for comparison only: where it says 90 % it is right far less
-// often than the prior's. "Cannot tell" also covers a change that is surely small: 1 - chance_gained -
-// chance_lost is the chance of that. Units: any one unit throughout; on a logarithmic scale differences are
-// those of logarithms (test_scale.h). What it cannot tell: why something changed; season and practice must be
-// taken out by who calls, growth by expected_drift (expected_growth.h).
+// Measured d with standard error s_d, true change delta ~ N(m, v) before measuring (the roster's usual
+// change over such a time):  posterior mean = (d v + m s_d^2) / (v + s_d^2), variance = v s_d^2 / (v +
+// s_d^2).
+// flat: the same without a prior, P = Phi((d - w) / s_d); with df degrees of freedom of the typical error,
+// Student's t.
+// MDC95 = 1.96 sqrt(2) TE for single tests, 1.96 as printed [Weir2005].
+// Smallest worthwhile change w = 0.2 x the between-athlete SD with the error variance taken out
+// [Hopkins2004], unless the coach sets it.
+// Verdict: gained or lost only when its chance is at least 90 %; otherwise "cannot tell" (proposal of this
+// project). The flat chance is given for comparison only: where it says 90 % it is right far less often
+// than the prior's.
+// "Cannot tell" also covers a change that is surely small: 1 - chance_gained - chance_lost is the chance of
+// that.
+// Units: any one unit throughout; on a logarithmic scale differences are those of logarithms
+// (test_scale.h).
+// What it cannot tell: why something changed; season and practice must be taken out by who calls, growth by
+// expected_drift (expected_growth.h).
 //
-// Example: d = 1.5, TE = 0.8 for each test, w = 0.6, prior N(0, 1): mean 0.657895, sd 0.749269, P = 0.530795.
+// Example: d = 1.5, TE = 0.8 for each test, w = 0.6, prior N(0, 1): mean 0.657895, sd 0.749269, P =
+// 0.530795.
 #pragma once
 
 #include "inference/trajectory.h"

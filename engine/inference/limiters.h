@@ -1,28 +1,30 @@
-// Which quality, improved as far as a block can improve it, is expected to bring this thrower most velocity?
+// Which quality, improved as far as a block can improve it, is expected to bring this thrower most
+// velocity?
 //
 //   gain_k = beta_k . sigma_v . y . a_k . g . (weeks / 12) . h(z_k)
 //   beta_k  standardised slope of velocity on quality k, N(mean, sd^2) from priors.h
 //   sigma_v SD of velocity between athletes of the same kind (reference_level.h)
 //   a_k     attainable change in twelve weeks at the usual level, SDs, N(mean, sd^2), at least 0
-//   g       x 2 in the first year of strength training, x 0.4 after five, as the published rates of gain fall
-//   (caps of
-//           2.5, 1 and 0.3 % a week: a synthesis of [ACSM2009], [Helms2018]; the factors are a proposal)
+//   g       x 2 in the first year of strength training, x 0.4 after five, as published rates of gain fall
+//           (caps of 2.5, 1 and 0.3 % a week: a synthesis of [ACSM2009], [Helms2018]; factors: a proposal)
 //   h(z)    headroom: 1 - c z, kept between 0.2 and 2, c ~ N(0.5, 0.15^2), at least 0: behind what is usual
-//   there is more
-//           to gain, ahead of it less (proposal of this project, no source)
+//           there is more to gain, ahead of it less (proposal of this project, no source)
 //   y       below 18: N(0.37, 0.26^2) kept in 0.05 to 1, one draw for all qualities: resistance training
-//   moved throwing
-//           velocity by 0.49 SD (-0.18 to 1.17) in teenagers against 1.34 in adults [MartinezGarcia2021];
-//           else 1
+//           moved throwing velocity by 0.49 SD (-0.18 to 1.17) in teenagers, 1.34 in adults
+//           [MartinezGarcia2021]; from 18 on: 1
 // 4,000 draws from a seeded stream give E gain, 80 % interval, P(best), regret, and EVPI = E max - max E
-// [Raiffa1961]. "Cannot tell" when the best chance is below 0.6 or EVPI exceeds half the smallest worthwhile
-// change of velocity (proposal of this project). Test next: the quality whose test would raise the expected
-// gain of the choice most, by integrating over what the test may show (its remaining variance after the test:
-// 0.1); none when that is less than 0.001 m/s. Units: m/s. Range: at least two trainable qualities, each
-// named once; weeks 4 to 16. The answer does not depend on the order in which the qualities are given. What
-// it cannot tell: that training a quality will move velocity. The slopes are between athletes, from small
-// samples, and each stands alone: expected gains of two qualities must not be added up. `information` says
-// how much of a slope these athletes themselves contributed (0: none yet; the answer's words say so).
+// [Raiffa1961].
+// "Cannot tell" when the best chance is below 0.6 or EVPI exceeds half the smallest worthwhile change of
+// velocity (proposal of this project).
+// Test next: the quality whose test would raise the expected gain of the choice most, by integrating over
+// what the test may show (its remaining variance after the test: 0.1); none when that is less than 0.001
+// m/s.
+// Units: m/s.
+// Range: at least two trainable qualities, each named once; weeks 4 to 16.
+// The answer does not depend on the order in which the qualities are given.
+// What it cannot tell: that training a quality will move velocity. The slopes are between athletes, from
+// small samples, and each stands alone: expected gains of two qualities must not be added up. `information`
+// says how much of a slope these athletes themselves contributed (0: none yet; the answer's words say so).
 //
 // Example: docs/methods/limiters.md
 #pragma once

@@ -4,8 +4,9 @@
 // level with body size in the model: velocity changes by `mean` of its within-level SD for one SD of the
 // quality. The published correlations are small-sample and are shrunk by about 0.55 for that
 // (data/velocity_priors.csv says why, line by line). AttainableChange: what twelve weeks of training that
-// aims at a quality change in it, in SDs of the quality. What they cannot tell: an effect of training from a
-// difference between athletes; that is why they are wide.
+// aims at a quality change in it, in SDs of the quality.
+// What they cannot tell: an effect of training from a difference between athletes; that is why they are
+// wide.
 #pragma once
 
 #include <string>

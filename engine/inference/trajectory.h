@@ -2,16 +2,21 @@
 // filtered.
 //
 //   y_t = theta_t + e_t,  e_t ~ N(0, r_t);   theta_t = theta_s + w,  w ~ N(0, q (t - s))
-// Start: exact diffuse (the first test gives mean y, variance r), or a proper prior N(m, v) on the first day.
-// Filter: V += q dt; F = V + r; m += V e / F; V = V r / F. Smoother of Rauch, Tung and Striebel with
-// J = V / (V + q dt). Log-likelihood in the restricted convention: the first, diffuse observation adds
-// nothing, (n - 1) log 2 pi  [DurbinKoopman2012, chapter 2; RauchTungStriebel1965]. Units: those of the
-// values; days are whole numbers, rising; several tests of one day are taken one after another. Cost: O(n),
-// no allocation but the points. Outliers: an innovation beyond 4 sqrt(F) is flagged, never dropped. What it
-// cannot tell: a jump from a slow change between two tests; whether tests are missing because of pain.
+// Start: exact diffuse (the first test gives mean y, variance r), or a proper prior N(m, v) on the first
+// day.
+// Filter: V += q dt; F = V + r; m += V e / F; V = V r / F. Smoother of Rauch, Tung and Striebel with J = V
+// / (V + q dt).
+// Log-likelihood in the restricted convention: the first, diffuse observation adds nothing, (n - 1) log 2
+// pi  [DurbinKoopman2012, chapter 2; RauchTungStriebel1965].
+// Units: those of the values; days are whole numbers, rising; several tests of one day are taken one after
+// another.
+// Cost: O(n), no allocation but the points.
+// Outliers: an innovation beyond 4 sqrt(F) is flagged, never dropped.
+// What it cannot tell: a jump from a slow change between two tests; whether tests are missing because of
+// pain.
 //
-// Example: the Nile's flow at Aswan with r = 15099, q = 1469.1 a step (one year) is 798.37 in 1970, variance
-// 4032.16.
+// Example: the Nile's flow at Aswan with r = 15099, q = 1469.1 a step (one year) is 798.37 in 1970,
+// variance 4032.16.
 #pragma once
 
 #include <optional>
