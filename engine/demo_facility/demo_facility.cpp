@@ -1,0 +1,24 @@
+#include "demo_facility/demo_facility.h"
+
+#include "demo_facility/people.h"
+#include "demo_facility/test_days.h"
+
+namespace amentum {
+
+DemoFacility make_demo_facility(std::uint64_t seed, Date last_day) {
+    DemoFacility made;
+    made.records.facility = Facility{"Saltgrass Throwing Hall"};
+    made.records.kits = demo_kits();
+    made.records.athletes = demo_athletes(last_day);
+    std::vector<TrueThrower> throwers;
+    for (const auto& athlete : made.records.athletes) {
+        throwers.push_back(simulate_thrower(athlete, last_day, seed));
+        add_test_days(made.records, athlete, throwers.back(), last_day, seed);
+        add_season(made.records, athlete, throwers.back(), last_day, seed);
+        add_logged_sets(made.records, athlete, throwers.back(), last_day, seed);
+    }
+    made.truth = describe_truth(made.records.athletes, throwers, seed, last_day);
+    return made;
+}
+
+}  // namespace amentum
