@@ -2,7 +2,8 @@
 //
 // Unit: a tenth of a microgram (1e-10 kg). In it a quarter of a pound (0.1133980925 kg) and a milligram are
 // both whole numbers [NistSp811, appendix B.8], so lb and kg plates mix exactly. A double holds 600 kg to
-// finer than this unit. What it cannot tell: more than the scale that weighed the plate.
+// finer than this unit.
+// What it cannot tell: more than the scale that weighed the plate.
 //
 // Example: exact_mass(Mass::pounds(45)) == 204116566500
 #pragma once

@@ -1,8 +1,9 @@
 // All loads one kit can make by one means, built once and asked often.
 //
 // Where solve_load builds the table and asks it once, a caller with many targets (a planner, a warm-up ramp)
-// keeps the table: an answer is then one binary search. How each means counts its load, and what it refuses:
-// solve_load.h. Range: loads above 600 kg are left out. An empty belt or sled is no load and is not listed.
+// keeps the table: an answer is then one binary search.
+// How each means counts its load, and what it refuses: solve_load.h.
+// Range: loads above 600 kg are left out. An empty belt or sled is no load and is not listed.
 // What it cannot tell: that two athletes want the same plates at once.
 //
 // Example: LoadTable::of(kit, LoadMeans::straight_bar)->choose(Mass::kilograms(101)).nearest.total == 100 kg

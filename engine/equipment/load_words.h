@@ -2,8 +2,8 @@
 //
 // A plate is called by its label without the word "plate" and without the kit's own unit: "45 lb plate" is
 // "45" in a kit that speaks pounds, "20 kg plate" stays "20 kg" there. Two or more of one plate: "2 x 45".
-// Example: describe_plates({{"45 lb plate", ..., 2}, {"2.5 lb plate", ..., 1}}, MassUnit::lb) == "2 x
-// 45, 2.5"
+//
+// Example: two "45 lb plate" and one "2.5 lb plate", in pounds -> "2 x 45, 2.5"
 #pragma once
 
 #include "equipment/plate_sums.h"

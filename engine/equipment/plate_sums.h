@@ -1,15 +1,17 @@
-// Every distinct mass that a stack of plates can have, each with its best stack: fewest plates, then heaviest
+// Every distinct mass a stack of plates can have, each with its best stack: fewest plates, then heaviest
 // inside.
 //
 //   sums = { sum of count_k x each_k : 0 <= count_k <= available_k },  not above `most`.
 // Bounded subset-sum by reachability: the kinds are added one after another, lightest first, and of the ways
 // to one sum only the best is kept. The best stack of a sum is the best over count_k of (count_k, best stack
 // of the rest), so keeping one is exact. Work grows with the number of distinct sums, not with the number of
-// stacks. Source: own enumeration, checked against brute force (tests/laws/plate_loading_test.cpp). Units:
-// ExactMass. Range: at most `exact_limit` distinct sums are kept exactly; a kit beyond that (many plates,
-// each weighed to the gram) is thinned to the sum with fewest plates in each 5 g, less than a 1.25 kg disc
-// may be off by (10 g). Each sum kept is still a true sum of plates owned. What it cannot tell: whether the
-// sleeve is long enough.
+// stacks.
+// Source: own enumeration, checked against brute force (tests/laws/plate_loading_test.cpp).
+// Units: ExactMass. Range: `exact_limit` distinct sums are kept exactly. A kit beyond that (many plates, each
+// weighed to the gram) is thinned: of each 5 g only the sum with fewest plates stays. 5 g is half of what a
+// disc of up to 5 kg may be too heavy by [IwfRules, from memory]. Each sum kept is still a true sum of plates
+// owned.
+// What it cannot tell: whether the sleeve is long enough.
 //
 // Example: kinds 20 kg x 2, 10, 5, 2.5, 1.25 x 1 -> 48 sums, the largest 58.75 kg.
 #pragma once

@@ -34,12 +34,12 @@ void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
                 continue;
             if (entry.kind == DayKind::practice)
                 continue;
-            const bool travel = entry.kind == DayKind::travel;
+            const bool never = entry.kind == DayKind::off || entry.kind == DayKind::start;
             findings.push_back(
-                {travel ? Severity::warns : Severity::stops,
-                 travel ? "session_while_travelling" : "session_on_taken_day",
+                {never ? Severity::stops : Severity::warns,
+                 never ? "session_on_taken_day" : "session_on_busy_day",
                  "The session of " + date.text() + " falls on " + spoken(entry.kind) + ".",
-                 "No session on days of games, starts or rest; on days of travel only with a kit at hand.",
+                 "No session on days off and starts; on days of games and travel only for want of another.",
                  common_practice,
                  "Move the session or leave it out.",
                  {session.first, session.second, {}}});

@@ -1,4 +1,4 @@
-// How many pitches a rule allows in a day, how many days of rest it asks for afterwards, and the next day
+// How many pitches a rule allows in a day, how many days of rest it asks for afterwards, the next day
 // allowed.
 //
 // A rule is data (data/pitch_rules.csv), one row for each organisation, year, sport and band of ages; a
@@ -10,8 +10,8 @@
 // Units: pitches to batters in games, of one person, on one day; whole days. Range: 1 to 400 pitches.
 // Refuses: a count out of range; a rule without rest bands (method_does_not_apply); an age no row covers.
 // What it cannot tell: the age a league reckons by (its own date in the year); warm-up and bullpen pitches,
-// which rules leave out although they load the arm; whether the arm is rested. Following a rule is not a sign
-// of health.
+// which rules leave out although they load the arm; whether the arm is rested. Following a rule is no sign of
+// health.
 //
 // Example: ages 13-14, 40 pitches on Monday -> 2 days of rest (Tuesday, Wednesday), next on Thursday.
 #pragma once

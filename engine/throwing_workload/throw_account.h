@@ -4,11 +4,12 @@
 // Hard throws (proposal of this project, no source): every throw of a game, bullpen, mound, long-toss or
 // javelin entry; and entries of any setting with intended effort of 0.9 and more, or a mean speed of 0.9 and
 // more of the athlete's own best in this log with the same ball. Speed comes before feel: throws meant at 50
-// % of effort are still 78 to 86 % of full speed [Melugin2019] [Fiegen2023]. Averages: exponentially
-// weighted, N = 7 and 28 days (workload_averages.h) [Williams2017]; the first 28 days are marked as warming
-// up, because the start value still weighs 0.13 of the long average then. Units: throws; days. Entries after
-// `today` are left out. Range: entries of one athlete. What it cannot tell: throws nobody wrote down (warm-up
-// throws, other teams); whether the arm is rested; risk.
+// % of effort are still 78 to 86 % of full speed [Melugin2019] [Fiegen2023].
+// Averages: exponentially weighted, N = 7 and 28 days (workload_averages.h) [Williams2017]; the first 28 days
+// are marked as warming up, because the start value still weighs 0.13 of the long average then.
+// Units: throws; days. Entries after `today` are left out. Range: entries of one athlete.
+// What it cannot tell: throws nobody wrote down (warm-up throws, other teams); whether the arm is rested;
+// risk.
 //
 // Example: a bullpen on 2026-03-02 seen from 2026-03-05: days_since_hard == 3.
 #pragma once

@@ -6,12 +6,14 @@
 //   uncoupled ratio          U = mean of the last 7 days / mean of the 21 days before them
 //   identity                 C = 4 U / (U + 3), so C never exceeds 4 whatever was thrown
 // Rival definitions: the ratio of two exponentially weighted averages (N = 7 and 28) [Williams2017]; rolling
-// sums. Units: throws a day, or any other daily count; days without throws are 0, never left out. Range:
-// loads 0 or more. Refuses: ratios of fewer than 28 days (too_few_data), and of a quiet time that divides by
-// zero (method_does_not_apply): they are blank, not large. What it cannot tell: risk of injury. The last 7
-// days stand in both means of C, which alone makes independent weeks correlate by 0.5 [Lolli2019], and a
-// made-up long average predicts as well as the real one [Impellizzeri2020]. The tool therefore shows throws,
-// averages and days of rest, and no ratio; the ratios are here to be checked.
+// sums.
+// Units: throws a day, or any other daily count; days without throws are 0, never left out. Range: 0 or more.
+// Refuses: ratios of fewer than 28 days (too_few_data), and of a quiet time that divides by zero
+// (method_does_not_apply): they are blank, not large.
+// What it cannot tell: risk of injury. The last 7 days stand in both means of C, which alone makes
+// independent weeks correlate by 0.5 [Lolli2019], and a made-up long average predicts about as well as the
+// real one [Impellizzeri2020]. The tool therefore shows throws, averages and days of rest, and no ratio; the
+// ratios are here to be checked.
 //
 // Example: 28 days of 50, then 7 of 100: C = 1.6, U = 2.0.
 #pragma once
