@@ -28,7 +28,7 @@ TEST_CASE("The best set is the day's value; the sets before it are its warm-up")
     CHECK(result->trials == 3);
     CHECK(result->method == "Epley, 2 repetitions, best of 3 sets");
     CHECK(result->athlete.text == "ona-reyes");
-    CHECK(result->sources.front() == "Kind1999");
+    CHECK(result->sources.front() == "the kind's source");
 }
 
 TEST_CASE("The error is day, trial and equation together; a best set is one trial, however many were done") {

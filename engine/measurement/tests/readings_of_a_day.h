@@ -10,9 +10,20 @@
 namespace amentum::tests {
 
 inline TestKind kind_of(Measure measure, TestUnit unit, double low, double high) {
-    return {"kind",        "Test of the day", "quality", measure,     unit,
-            Scale::linear, SideRule::none,    0.3,       0.4,         low,
-            high,          std::nullopt,      "",        {"Kind1999"}};
+    return {"kind",
+            "Test of the day",
+            "quality",
+            measure,
+            unit,
+            Scale::linear,
+            SideRule::none,
+            0.3,
+            0.4,
+            low,
+            high,
+            std::nullopt,
+            "",
+            {"the kind's source"}};
 }
 
 inline TestKind squat_kind() {
