@@ -49,7 +49,7 @@ void add_days(const NoteFacts& facts, Notes& notes) {
         return std::any_of(week.sessions.begin(), week.sessions.end(), [](const auto& s) { return !s.last_resort.empty(); });
     });
     if (!forced.empty())
-        notes.push_back("A session falls on a game or travel day because no other day is free: " + weeks_listed(forced) + ".");
+        notes.push_back("A session falls on a day of travel because no other day is free: " + weeks_listed(forced) + ".");
 }
 
 // The four that are kept ready every week whatever limits.
@@ -85,7 +85,7 @@ void add_room(const NoteFacts& facts, Notes& notes) {
         notes.push_back(format_shortest(facts.request.minutes) + " minutes leave no room for: " +
                         listed_shortly(facts.no_room) + ".");
     if (!facts.spared.empty())
-        notes.push_back("Left out near a start or on a game day, with nothing to stand in: " + listed_shortly(facts.spared) + ".");
+        notes.push_back("Left out near a start, with nothing to stand in: " + listed_shortly(facts.spared) + ".");
 }
 
 void add_tests(const NoteFacts& facts, Notes& notes) {

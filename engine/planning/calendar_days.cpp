@@ -13,8 +13,9 @@ bool CalendarDays::holds(Date date, DayKind kind) const {
 DayUse CalendarDays::use_of(Date date) const {
     const auto& days = request_.weekdays;
     const bool other_weekday = !days.empty() && std::find(days.begin(), days.end(), date.iso_weekday()) == days.end();
-    if (other_weekday || holds(date, DayKind::off) || holds(date, DayKind::start)) return DayUse::never;
-    return holds(date, DayKind::game) || holds(date, DayKind::travel) ? DayUse::last_resort : DayUse::free;
+    const bool taken = holds(date, DayKind::off) || holds(date, DayKind::start) || holds(date, DayKind::game);
+    if (other_weekday || taken) return DayUse::never;
+    return holds(date, DayKind::travel) ? DayUse::last_resort : DayUse::free;
 }
 
 std::optional<Date> CalendarDays::start_within_48_h(Date date) const {
@@ -32,7 +33,5 @@ std::optional<Date> CalendarDays::start_just_before(Date date) const {
 bool CalendarDays::soon_after_start(Date date) const {
     return holds(date - 1, DayKind::start) || holds(date - 2, DayKind::start);
 }
-
-bool CalendarDays::game_on(Date date) const { return holds(date, DayKind::game); }
 
 }  // namespace amentum

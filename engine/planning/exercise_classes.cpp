@@ -7,8 +7,7 @@ namespace amentum {
 bool heavy_for_legs(const Exercise& exercise) {
     const bool strength_work = exercise.part == Part::main_lift || exercise.part == Part::assistance;
     const bool legs = exercise.region == Region::legs || exercise.region == Region::whole_body;
-    const bool light = exercise.means == LoadMeans::band || exercise.means == LoadMeans::column ||
-                       exercise.means == LoadMeans::body;
+    const bool light = exercise.means == LoadMeans::band || exercise.means == LoadMeans::body;
     return strength_work && legs && !light;
 }
 

@@ -18,8 +18,20 @@ bool KitLoads::has_all_for(const Exercise& exercise) const {
         case LoadMeans::body: return true;
         case LoadMeans::band: return has(ItemKind::band);
         case LoadMeans::ball: return !balls_for(exercise).empty();
-        default: return table(exercise) != nullptr;
+        default: return in_range(exercise);
     }
+}
+
+bool KitLoads::in_range(const Exercise& exercise) const {
+    const LoadTable* all = table(exercise);
+    if (!all) return false;
+    if (!exercise.lightest && !exercise.heaviest) return true;
+    for (std::size_t i = 0; i < all->size(); ++i) {
+        const bool light = exercise.lightest && all->total(i) < *exercise.lightest;
+        const bool heavy = exercise.heaviest && all->total(i) > *exercise.heaviest;
+        if (!light && !heavy) return true;
+    }
+    return false;
 }
 
 const LoadTable* KitLoads::table(const Exercise& exercise) const {

@@ -32,6 +32,7 @@ public:
     const std::set<std::string>& faults() const { return faults_; }   // items without a mass, in whole sentences
 
 private:
+    bool in_range(const Exercise& exercise) const;  // some load between its lightest and heaviest
     const Kit& kit_;
     mutable std::map<std::pair<LoadMeans, std::optional<std::string>>, std::optional<LoadTable>> tables_;
     mutable std::set<std::string> faults_;

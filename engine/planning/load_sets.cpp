@@ -1,5 +1,6 @@
 #include "planning/load_sets.h"
 
+#include "equipment/load_words.h"
 #include "planning/exercise_classes.h"
 #include "values/shortest_decimal.h"
 
@@ -71,7 +72,9 @@ LoadedSets find_load(const Case& c) {
         return sets;
     }
     const std::string what = c.exercise.means == LoadMeans::column ? "stack setting" : "load";
-    const std::string left = std::to_string(c.reserve()) + " in reserve";
+    const std::string most =
+        c.exercise.heaviest ? ", at most " + describe_mass(*c.exercise.heaviest, c.loads.kit().unit) : "";
+    const std::string left = std::to_string(c.reserve()) + " in reserve" + most;
     sets.words = c.week.week == 1 ? "first week: find the " + what + " that leaves " + left
                                   : "the " + what + " that left " + left + "; a small step more when it left more";
     return sets;
@@ -106,7 +109,7 @@ LoadedSets load_body(const Case& c, Mass maximum) {
                 "body mass counts as load, added plates not above " + percent(c.fraction())};
     }
     const int own = repetitions_possible(body / maximum) - c.reserve();
-    if (own >= fewest_own_body_reps) {
+    if (own >= std::max(fewest_own_body_reps, c.loading == Loading::youth ? 6 : 0)) {
         const auto reps = c.at(body / maximum, c.reserve());
         return {reps.done, {}, reps.reserve, {}, "body mass alone",
                 "body mass alone is already " + percent(body / maximum) + " of the estimated maximum"};

@@ -139,7 +139,6 @@ std::string describe_move(const Week& week, std::size_t session, int offset) {
 PlacedSession placed(const Week& week, std::size_t session, int offset) {
     const Date date = week.first + offset;
     PlacedSession place{session, date, "", "", describe_move(week, session, offset), ""};
-    if (week.calendar.game_on(date)) place.spare_legs = place.spare_arm = "there is a game on this day";
     if (const auto start = week.calendar.start_just_before(date))
         place.spare_arm = "the athlete starts as pitcher on " + start->text();
     if (const auto start = week.calendar.start_within_48_h(date))

@@ -2,7 +2,7 @@
 //
 // Of all ways to put a week's sessions on its days the cheapest is taken; costs are ours and only their order of size
 // matters (place_sessions.cpp). What they say:
-//   never on an off day or a day the athlete starts; on a game or travel day only when no other day is free;
+//   never on a day off, a game or a start; on a day of travel only when no other day is free;
 //   a session with heavy leg work not in the 48 h before a start (two calendar days before it, and the day), and
 //   rather in the two days after one; work hard on a tired arm not on the day of a start nor the day after;
 //   spaced out; on the weekdays it usually falls on; in its order. Youth: never on two days running [Faigenbaum2009].

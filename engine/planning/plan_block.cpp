@@ -135,8 +135,8 @@ Refusal refuse_no_exercise(const BlockRequest& request, const AllowedExercises& 
 Refusal refuse_no_day(const BlockRequest& request) {
     return {RefusalCode::no_block_fits,
             "No day of the " + std::to_string(request.weeks) + " weeks is free: the training weekdays and the athlete's "
-            "off days and starts leave none.",
-            "weekdays", "", "at least one day that is neither off nor a start"};
+            "days off, games and starts leave none.",
+            "weekdays", "", "at least one day without game, start or rest"};
 }
 
 }  // namespace
