@@ -8,8 +8,8 @@
 namespace amentum {
 namespace {
 
-constexpr std::size_t shortest_reason = 10;  // letters
-const std::string holds_for_all = "every_thrower";  // of data/cautions.csv: holds without being entered
+constexpr std::size_t shortest_reason = 10;        // letters
+const std::string holds_for_all = "every_thrower"; // of data/cautions.csv: holds without being entered
 constexpr double alternative_factor = 1.25;
 
 bool holds(const std::vector<std::string>& words, const std::string& word) {
@@ -18,14 +18,16 @@ bool holds(const std::vector<std::string>& words, const std::string& word) {
 
 const Caution* caution_called(const BlockRequest& request, const std::string& key) {
     for (const auto& caution : request.cautions)
-        if (caution.key == key) return &caution;
+        if (caution.key == key)
+            return &caution;
     return nullptr;
 }
 
 bool overridden_with_reason(const BlockRequest& request, const Exercise& exercise, const Caution& caution) {
-    return caution.overridable && std::any_of(request.overrides.begin(), request.overrides.end(), [&](const auto& o) {
-               return o.athlete == request.athlete.id && o.exercise == exercise.key && o.caution == caution.key &&
-                      o.reason.size() >= shortest_reason;
+    return caution.overridable &&
+           std::any_of(request.overrides.begin(), request.overrides.end(), [&](const auto& o) {
+               return o.athlete == request.athlete.id && o.exercise == exercise.key &&
+                      o.caution == caution.key && o.reason.size() >= shortest_reason;
            });
 }
 
@@ -37,9 +39,11 @@ struct CautionAnswer {
 CautionAnswer cautions_against(const BlockRequest& request, const Exercise& exercise) {
     CautionAnswer answer;
     auto restrictions = request.athlete.restrictions;
-    if (!holds(restrictions, holds_for_all)) restrictions.push_back(holds_for_all);
+    if (!holds(restrictions, holds_for_all))
+        restrictions.push_back(holds_for_all);
     for (const auto& key : restrictions) {
-        if (!holds(exercise.cautions, key)) continue;
+        if (!holds(exercise.cautions, key))
+            continue;
         const Caution* caution = caution_called(request, key);
         const bool lifted = caution && overridden_with_reason(request, exercise, *caution);
         (lifted ? answer.overridden : answer.standing).push_back(key);
@@ -52,15 +56,19 @@ CautionAnswer cautions_against(const BlockRequest& request, const Exercise& exer
 double reach_of_kit(const BlockRequest& request, const KitLoads& loads, const Exercise& exercise) {
     const auto maximum = lower_maximum(request, exercise);
     const LoadTable* table = loads.table(exercise);
-    if (!maximum || !table || moves_body_mass(exercise) || exercise.means == LoadMeans::ball) return 1;
+    if (!maximum || !table || moves_body_mass(exercise) || exercise.means == LoadMeans::ball)
+        return 1;
     const auto wave = plan_wave(request.weeks, loading_of(request.athlete, request.start));
     const auto easiest = *maximum * fraction_for(exercise.part, wave.front().fraction);
     double most = 0;
-    for (const auto& week : wave) most = std::max(most, week.fraction);
+    for (const auto& week : wave)
+        most = std::max(most, week.fraction);
     const auto hardest = *maximum * fraction_for(exercise.part, most);
     const Mass wanted = exercise.heaviest ? std::min(hardest, *exercise.heaviest) : hardest;
-    const auto first = table->choose(exercise.heaviest ? std::min(easiest, *exercise.heaviest) : easiest).not_above;
-    if (!first || (exercise.lightest && first->total < *exercise.lightest)) return 0;
+    const auto first =
+        table->choose(exercise.heaviest ? std::min(easiest, *exercise.heaviest) : easiest).not_above;
+    if (!first || !KitLoads::suits(exercise, first->total))
+        return 0;
     return std::min(1.0, table->total(table->size() - 1) / wanted);
 }
 
@@ -75,51 +83,71 @@ std::string alternative_to(const BlockRequest& request, const std::string& exerc
                            const std::map<std::string, std::vector<std::string>>& taken) {
     for (const auto& [key, names] : taken) {
         const Caution* caution = caution_called(request, key);
-        if (caution && key != holds_for_all && holds(caution->alternatives, exercise)) return caution->condition;
+        if (caution && key != holds_for_all && holds(caution->alternatives, exercise))
+            return caution->condition;
     }
     return "";
 }
 
-}  // namespace
+} // namespace
 
 std::optional<Mass> lower_maximum(const BlockRequest& request, const Exercise& exercise) {
-    if (!exercise.load_test) return std::nullopt;
+    if (!exercise.load_test)
+        return std::nullopt;
     const auto found = request.maxima.find(*exercise.load_test);
-    if (found == request.maxima.end()) return std::nullopt;
+    if (found == request.maxima.end())
+        return std::nullopt;
     const double lower = (found->second.value - found->second.standard_error) * exercise.load_share;
     return lower > 0 ? std::optional(Mass::kilograms(lower)) : std::nullopt;
 }
 
 bool moves_body_mass(const Exercise& exercise) {
-    return exercise.load_test && (exercise.means == LoadMeans::added_plate || exercise.means == LoadMeans::body);
+    return exercise.load_test &&
+           (exercise.means == LoadMeans::added_plate || exercise.means == LoadMeans::body);
 }
 
-AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& loads, const QualityWorth& worth) {
+AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& loads,
+                                   const QualityWorth& worth) {
     AllowedExercises allowed;
     const int age = whole_years(request.athlete.birth_date, request.start);
-    std::map<std::string, std::vector<std::string>> taken;  // restriction -> names
+    std::map<std::string, std::vector<std::string>> taken; // restriction -> names
     std::vector<std::string> too_heavy;
     for (const auto& exercise : request.catalogue) {
-        if (!loads.has_all_for(exercise)) { ++allowed.missing_equipment; continue; }
-        if (age < exercise.youngest) { ++allowed.too_young; continue; }
+        if (!loads.has_all_for(exercise)) {
+            ++allowed.missing_equipment;
+            continue;
+        }
+        if (age < exercise.youngest) {
+            ++allowed.too_young;
+            continue;
+        }
         const auto cautions = cautions_against(request, exercise);
-        for (const auto& key : cautions.standing) taken[key].push_back(exercise.name);
-        if (!cautions.standing.empty()) continue;
+        for (const auto& key : cautions.standing)
+            taken[key].push_back(exercise.name);
+        if (!cautions.standing.empty())
+            continue;
         const double reach = reach_of_kit(request, loads, exercise);
         const double value = reach * worth.worth(exercise);
-        if (reach <= 0) { too_heavy.push_back(exercise.name); continue; }
+        if (reach <= 0) {
+            too_heavy.push_back(exercise.name);
+            continue;
+        }
         allowed.list.push_back({&exercise, value, worth.purpose(exercise), cautions.overridden, ""});
     }
     for (auto& each : allowed.list) {
         each.instead_of = alternative_to(request, each.exercise->key, taken);
-        if (!each.instead_of.empty()) each.worth *= alternative_factor;
+        if (!each.instead_of.empty())
+            each.worth *= alternative_factor;
     }
-    for (const auto& [key, names] : taken) allowed.notes.push_back(describe_restriction(request, key, names));
+    for (const auto& [key, names] : taken)
+        allowed.notes.push_back(describe_restriction(request, key, names));
     if (!too_heavy.empty())
-        allowed.notes.push_back("Left out because the lightest load of this kit is above what the block asks for: " +
-                                listed_shortly(too_heavy) + ".");
-    for (const auto& fault : loads.faults()) allowed.notes.push_back(fault);
+        allowed.notes.push_back(
+            "Left out because the lightest load of this kit is above what the block asks for: " +
+            listed_shortly(too_heavy) + ".");
+    for (const auto& fault : loads.faults())
+        allowed.notes.push_back(fault);
     return allowed;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -21,20 +21,22 @@ namespace amentum {
 
 struct AllowedExercise {
     const Exercise* exercise;
-    double worth;        // per set, quality_worth.h with the preferences above
-    std::string purpose; // quality key
-    std::vector<std::string> overridden;     // cautions overridden with a kept reason
-    std::string instead_of;                  // condition whose caution made this one preferred; may be empty
+    double worth;                        // per set, quality_worth.h with the preferences above
+    std::string purpose;                 // quality key
+    std::vector<std::string> overridden; // cautions overridden with a kept reason
+    std::string instead_of;              // condition whose caution made this one preferred; may be empty
 };
 
 struct AllowedExercises {
-    std::vector<AllowedExercise> list;  // in the order of the catalogue
+    std::vector<AllowedExercise> list; // in the order of the catalogue
     int missing_equipment = 0;
     int too_young = 0;
-    std::vector<std::string> notes;     // one for each restriction that took something away, and for faults of the kit
+    std::vector<std::string>
+        notes; // one for each restriction that took something away, and for faults of the kit
 };
 
-AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& loads, const QualityWorth& worth);
+AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& loads,
+                                   const QualityWorth& worth);
 
 // The lower side of the athlete's maximum in this exercise, kg: (mean - 1 standard error) x load_share.
 std::optional<Mass> lower_maximum(const BlockRequest& request, const Exercise& exercise);
@@ -42,4 +44,4 @@ std::optional<Mass> lower_maximum(const BlockRequest& request, const Exercise& e
 // Pull-ups and the like: the test's value is body mass and added load together.
 bool moves_body_mass(const Exercise& exercise);
 
-}  // namespace amentum
+} // namespace amentum

@@ -15,55 +15,70 @@ using Notes = std::vector<std::string>;
 
 std::string weeks_listed(const std::vector<int>& weeks) {
     std::string text = weeks.size() == 1 ? "week " : "weeks ";
-    for (std::size_t i = 0; i < weeks.size(); ++i) text += (i ? ", " : "") + std::to_string(weeks[i]);
+    for (std::size_t i = 0; i < weeks.size(); ++i)
+        text += (i ? ", " : "") + std::to_string(weeks[i]);
     return text;
 }
 
 std::vector<int> weeks_where(const NoteFacts& facts, const std::function<bool(const PlacedWeek&)>& is) {
     std::vector<int> weeks;
     for (std::size_t w = 0; w < facts.weeks.size(); ++w)
-        if (is(facts.weeks[w])) weeks.push_back(static_cast<int>(w) + 1);
+        if (is(facts.weeks[w]))
+            weeks.push_back(static_cast<int>(w) + 1);
     return weeks;
 }
 
 void add_limiters(const NoteFacts& facts, Notes& notes) {
     if (!facts.request.limiters_known)
-        notes.push_back("The tests cannot tell yet what holds velocity back: sets are spread evenly over all qualities.");
+        notes.push_back(
+            "The tests cannot tell yet what holds velocity back: sets are spread evenly over all qualities.");
     else if (!facts.worth.led())
         notes.push_back("No limiter was given: sets are spread evenly over all qualities.");
 }
 
 void add_youth(const NoteFacts& facts, Notes& notes) {
-    if (loading_of(facts.request.athlete, facts.request.start) != Loading::youth) return;
-    notes.push_back("Youth rules: two or three days not next to each other, 1 to 3 sets, loads for technique under "
-                    "qualified supervision, no maximal attempts.");
+    if (loading_of(facts.request.athlete, facts.request.start) != Loading::youth)
+        return;
+    notes.push_back(
+        "Youth rules: two or three days not next to each other, 1 to 3 sets, loads for technique under "
+        "qualified supervision, no maximal attempts.");
     if (facts.sessions < facts.request.sessions_per_week)
-        notes.push_back(std::to_string(facts.request.sessions_per_week) + " sessions a week were asked for; under the "
-                        "youth rules there are " + std::to_string(facts.sessions) + ".");
+        notes.push_back(std::to_string(facts.request.sessions_per_week) +
+                        " sessions a week were asked for; under the "
+                        "youth rules there are " +
+                        std::to_string(facts.sessions) + ".");
 }
 
 void add_days(const NoteFacts& facts, Notes& notes) {
     const auto short_weeks = weeks_where(facts, [](const auto& week) { return week.missing > 0; });
-    if (!short_weeks.empty()) notes.push_back("Fewer sessions for want of free days: " + weeks_listed(short_weeks) + ".");
+    if (!short_weeks.empty())
+        notes.push_back("Fewer sessions for want of free days: " + weeks_listed(short_weeks) + ".");
     const auto forced = weeks_where(facts, [](const auto& week) {
-        return std::any_of(week.sessions.begin(), week.sessions.end(), [](const auto& s) { return !s.last_resort.empty(); });
+        return std::any_of(week.sessions.begin(), week.sessions.end(),
+                           [](const auto& s) { return !s.last_resort.empty(); });
     });
     if (!forced.empty())
-        notes.push_back("A session falls on a day of travel because no other day is free: " + weeks_listed(forced) + ".");
+        notes.push_back(
+            "A session falls on a day of travel because no other day is free: " + weeks_listed(forced) + ".");
 }
 
 // The four that are kept ready every week whatever limits.
 void add_ready(const NoteFacts& facts, Notes& notes) {
     std::map<std::string, const Exercise*> by_key;
-    for (const auto& each : facts.allowed.list) by_key[each.exercise->key] = each.exercise;
+    for (const auto& each : facts.allowed.list)
+        by_key[each.exercise->key] = each.exercise;
     using Kind = std::pair<const char*, std::function<bool(const Exercise&)>>;
     const std::vector<Kind> kinds{
-        {"pulling or shoulder work", [](const Exercise& e) { return e.part == Part::shoulder || e.region == Region::upper_pull; }},
+        {"pulling or shoulder work",
+         [](const Exercise& e) { return e.part == Part::shoulder || e.region == Region::upper_pull; }},
         {"trunk work", [](const Exercise& e) { return e.part == Part::trunk; }},
-        {"hip mobility", [](const Exercise& e) {
-             return e.part == Part::mobility && (e.region == Region::legs || e.region == Region::whole_body); }},
-        {"mobility for length overhead", [](const Exercise& e) { 
-             return e.part == Part::mobility && e.region != Region::legs && e.region != Region::whole_body; }}};
+        {"hip mobility",
+         [](const Exercise& e) {
+             return e.part == Part::mobility && (e.region == Region::legs || e.region == Region::whole_body);
+         }},
+        {"mobility for length overhead", [](const Exercise& e) {
+             return e.part == Part::mobility && e.region != Region::legs && e.region != Region::whole_body;
+         }}};
     for (const auto& [name, is] : kinds) {
         std::vector<int> without;
         for (int week = 1; week <= facts.request.weeks; ++week) {
@@ -71,32 +86,40 @@ void add_ready(const NoteFacts& facts, Notes& notes) {
             const bool held = std::any_of(facts.lines.begin(), facts.lines.end(), [&](const BlockLine& line) {
                 return line.week == week && is(*by_key.at(line.exercise));
             });
-            if (trained && !held) without.push_back(week);
+            if (trained && !held)
+                without.push_back(week);
         }
         const bool exists = std::any_of(facts.allowed.list.begin(), facts.allowed.list.end(),
                                         [&](const auto& each) { return is(*each.exercise); });
-        if (!exists) notes.push_back(std::string("No exercise for ") + name + " is left in this kit.");
-        else if (!without.empty()) notes.push_back(std::string("No room for ") + name + ": " + weeks_listed(without) + ".");
+        if (!exists)
+            notes.push_back(std::string("No exercise for ") + name + " is left in this kit.");
+        else if (!without.empty())
+            notes.push_back(std::string("No room for ") + name + ": " + weeks_listed(without) + ".");
     }
 }
 
 void add_room(const NoteFacts& facts, Notes& notes) {
     if (!facts.no_room.empty())
-        notes.push_back(format_shortest(facts.request.minutes) + " minutes leave no room for: " +
-                        listed_shortly(facts.no_room) + ".");
+        notes.push_back(format_shortest(facts.request.minutes) +
+                        " minutes leave no room for: " + listed_shortly(facts.no_room) + ".");
+    else if (!facts.next_line.empty())
+        notes.push_back("With more minutes the next exercise would be: " + facts.next_line + ".");
     if (!facts.spared.empty())
-        notes.push_back("Left out near a start, with nothing to stand in: " + listed_shortly(facts.spared) + ".");
+        notes.push_back("Left out near a start, with nothing to stand in: " + listed_shortly(facts.spared) +
+                        ".");
 }
 
 void add_tests(const NoteFacts& facts, Notes& notes) {
     std::vector<std::string> untested;
     for (const auto& line : facts.lines) {
-        if (line.part != Part::main_lift || line.load || line.intensity) continue;
+        if (line.part != Part::main_lift || line.load || line.intensity)
+            continue;
         for (const auto& each : facts.allowed.list) {
             const bool is_it = each.exercise->key == line.exercise && each.exercise->load_test &&
                                !lower_maximum(facts.request, *each.exercise);
             const auto& name = each.exercise->name;
-            if (is_it && std::find(untested.begin(), untested.end(), name) == untested.end()) untested.push_back(name);
+            if (is_it && std::find(untested.begin(), untested.end(), name) == untested.end())
+                untested.push_back(name);
         }
     }
     if (!untested.empty())
@@ -111,11 +134,12 @@ void add_goal(const NoteFacts& facts, Notes& notes) {
         return line.part == Part::main_lift && line.exercise.starts_with("rfe_");
     });
     if (advanced && split_squat)
-        notes.push_back("A goal some coaches name for advanced throwers: twice body weight in a strict rear-foot-elevated "
+        notes.push_back("A goal some coaches name for advanced throwers: twice body weight in a strict "
+                        "rear-foot-elevated "
                         "split squat (common practice, no source).");
 }
 
-}  // namespace
+} // namespace
 
 std::vector<std::string> describe_notes(const NoteFacts& facts) {
     Notes notes;
@@ -130,4 +154,4 @@ std::vector<std::string> describe_notes(const NoteFacts& facts) {
     return notes;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -16,11 +16,12 @@ struct NoteFacts {
     const QualityWorth& worth;
     const std::vector<PlacedWeek>& weeks;
     const std::vector<BlockLine>& lines;
-    const std::vector<std::string>& no_room;   // names, for want of minutes
-    const std::vector<std::string>& spared;    // names that left a session near a start, without a stand-in
-    int sessions;                              // a week, after the youth rules
+    const std::vector<std::string>& no_room; // always wanted, but out for want of minutes: names
+    const std::string& next_line;            // the most worthwhile of the rest; may be empty
+    const std::vector<std::string>& spared;  // names that left a session near a start, without a stand-in
+    int sessions;                            // a week, after the youth rules
 };
 
 std::vector<std::string> describe_notes(const NoteFacts& facts);
 
-}  // namespace amentum
+} // namespace amentum

@@ -18,14 +18,14 @@ class CalendarDays {
 public:
     explicit CalendarDays(const BlockRequest& request) : request_(request) {}
 
-    DayUse use_of(Date date) const;                       // never: off, start, game; last resort: travel
-    std::optional<Date> start_within_48_h(Date date) const;   // the nearest, the day itself included
-    std::optional<Date> start_just_before(Date date) const;   // the same day or the day before
-    bool soon_after_start(Date date) const;               // one or two days after
+    DayUse use_of(Date date) const;                         // never: off, start, game; last resort: travel
+    std::optional<Date> start_within_48_h(Date date) const; // the nearest, the day itself included
+    std::optional<Date> start_just_before(Date date) const; // the same day or the day before
+    bool soon_after_start(Date date) const;                 // one or two days after
 
 private:
     bool holds(Date date, DayKind kind) const;
     const BlockRequest& request_;
 };
 
-}  // namespace amentum
+} // namespace amentum

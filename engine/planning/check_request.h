@@ -9,4 +9,4 @@ namespace amentum {
 
 std::optional<Refusal> check_request(const BlockRequest& request);
 
-}  // namespace amentum
+} // namespace amentum

@@ -5,7 +5,7 @@
 namespace amentum {
 namespace {
 
-constexpr double least_worth = 0.03;  // a line chosen is worth some sets, whatever its qualities
+constexpr double least_worth = 0.03; // a line chosen is worth some sets, whatever its qualities
 
 class Minutes {
 public:
@@ -13,7 +13,8 @@ public:
     bool take(const Exercise& exercise, int before, int more) {
         const double cost = more * exercise.set_minutes + (before == 0 ? exercise.setup_minutes : 0);
         constexpr double rounding = 1e-9;
-        if (cost > left_ + rounding) return false;
+        if (cost > left_ + rounding)
+            return false;
         left_ -= cost;
         return true;
     }
@@ -29,28 +30,36 @@ int next_line(const SessionTemplate& session, const std::vector<int>& sets) {
     for (int i = 0; i < std::ssize(session.lines); ++i) {
         const auto& line = session.lines[static_cast<std::size_t>(i)];
         const int held = sets[static_cast<std::size_t>(i)];
-        if (held >= line.most_sets) continue;
-        const double average = std::max(line.what->worth, least_worth) / (2 * std::max(held, 1) + 1);
-        if (average > most) { most = average; best = i; }
+        if (held >= line.most_sets)
+            continue;
+        const double average =
+            std::max(line.what->worth, least_worth) / (2 * std::max(held, line.first_sets) + 1);
+        if (average > most) {
+            most = average;
+            best = i;
+        }
     }
     return best;
 }
 
-}  // namespace
+} // namespace
 
 std::vector<int> dose_session(const SessionTemplate& session, double minutes) {
     std::vector<int> sets(session.lines.size(), 0);
     Minutes left(minutes);
     for (std::size_t i = 0; i < sets.size(); ++i) {
         const auto& line = session.lines[i];
-        if (!line.always) continue;
-        if (!left.take(*line.what->exercise, 0, line.first_sets)) return sets;
+        if (!line.always)
+            continue;
+        if (!left.take(*line.what->exercise, 0, line.first_sets))
+            return sets;
         sets[i] = line.first_sets;
     }
     for (int next = next_line(session, sets); next >= 0; next = next_line(session, sets)) {
         const auto i = static_cast<std::size_t>(next);
         const int more = sets[i] == 0 ? session.lines[i].first_sets : 1;
-        if (!left.take(*session.lines[i].what->exercise, sets[i], more)) return sets;
+        if (!left.take(*session.lines[i].what->exercise, sets[i], more))
+            return sets;
         sets[i] += more;
     }
     return sets;
@@ -66,4 +75,4 @@ std::vector<int> reduced_sets(const std::vector<int>& sets) {
     return halved;
 }
 
-}  // namespace amentum
+} // namespace amentum

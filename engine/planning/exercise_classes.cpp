@@ -13,7 +13,8 @@ bool heavy_for_legs(const Exercise& exercise) {
 
 bool hard_on_tired_arm(const Exercise& exercise) {
     const auto& cautions = exercise.cautions;
-    if (std::find(cautions.begin(), cautions.end(), "day_after_pitching") != cautions.end()) return true;
+    if (std::find(cautions.begin(), cautions.end(), "day_after_pitching") != cautions.end())
+        return true;
     const bool overhead = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_press";
     return overhead && exercise.part != Part::mobility && exercise.part != Part::trunk;
 }
@@ -28,4 +29,4 @@ bool kneeling_overhead_throw(const Exercise& exercise) {
            exercise.name.find("neeling") != std::string::npos;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -23,4 +23,4 @@ bool kneeling_overhead_throw(const Exercise& exercise);
 // Above this ball mass a straight-line throw is no longer fast [common practice, no source].
 inline constexpr Mass linear_throw_most = Mass::pounds(8);
 
-}  // namespace amentum
+} // namespace amentum

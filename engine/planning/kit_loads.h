@@ -26,16 +26,21 @@ public:
     const Kit& kit() const { return kit_; }
     bool has(ItemKind kind) const;
     bool has_all_for(const Exercise& exercise) const;
-    const LoadTable* table(const Exercise& exercise) const;           // null: band, body, or nothing for it
-    std::vector<MadeLoad> balls_for(const Exercise& exercise) const;  // lightest first
+    const LoadTable* table(const Exercise& exercise) const;          // null: band, body, or nothing for it
+    std::vector<MadeLoad> balls_for(const Exercise& exercise) const; // lightest first
     std::vector<std::string> bands() const;
-    const std::set<std::string>& faults() const { return faults_; }   // items without a mass, in whole sentences
+    const std::set<std::string>& faults() const {
+        return faults_;
+    } // items without a mass, in whole sentences
+
+    // Between the exercise's lightest and heaviest; linear throws at most 8 lb. Compared exactly, as loads are made.
+    static bool suits(const Exercise& exercise, Mass load);
 
 private:
-    bool in_range(const Exercise& exercise) const;  // some load between its lightest and heaviest
+    bool in_range(const Exercise& exercise) const; // some load between its lightest and heaviest
     const Kit& kit_;
     mutable std::map<std::pair<LoadMeans, std::optional<std::string>>, std::optional<LoadTable>> tables_;
     mutable std::set<std::string> faults_;
 };
 
-}  // namespace amentum
+} // namespace amentum

@@ -28,11 +28,11 @@ namespace amentum {
 
 struct LoadedSets {
     int reps;
-    std::optional<double> intensity;  // fraction of the estimated maximum that was aimed at
+    std::optional<double> intensity; // fraction of the estimated maximum that was aimed at
     std::optional<double> reserve;
     std::optional<Mass> load;
     std::string words;
-    std::string shaped_by;  // which limit shaped it, for the reason; may be empty
+    std::string shaped_by; // which limit shaped it, for the reason; may be empty
 };
 
 LoadedSets load_sets(const BlockRequest& request, const KitLoads& loads, const Exercise& exercise,
@@ -40,4 +40,4 @@ LoadedSets load_sets(const BlockRequest& request, const KitLoads& loads, const E
 
 double rest_minutes(const Exercise& exercise, Loading loading);
 
-}  // namespace amentum
+} // namespace amentum

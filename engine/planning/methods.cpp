@@ -17,7 +17,8 @@ Result<MethodAnswer> run_training_wave(const MethodArguments& given) {
     for (const char* name : {"week", "weeks"})
         if (given.number(name) != std::floor(given.number(name)))
             return refuse_range(name, given.number(name), 1, 16, "", "A week is a whole number.");
-    if (week > weeks) return refuse_range("week", week, 1, weeks, "", "The week must lie in the block.");
+    if (week > weeks)
+        return refuse_range("week", week, 1, weeks, "", "The week must lie in the block.");
     const Loading loading = loading_called(given.word("athlete"));
     const WeekOfWave here = plan_wave(weeks, loading)[static_cast<std::size_t>(week - 1)];
     const int reserve = reserve_wanted(Part::main_lift, loading);
@@ -28,7 +29,7 @@ Result<MethodAnswer> run_training_wave(const MethodArguments& given) {
                          {"share_of_sets", here.reduced ? 0.5 : 1.0, "1"}}};
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Method> methods() {
     return {{"training_wave",
@@ -40,4 +41,4 @@ std::vector<Method> methods() {
              run_training_wave}};
 }
 
-}  // namespace amentum::planning
+} // namespace amentum::planning

@@ -9,4 +9,4 @@ namespace amentum::planning {
 
 std::vector<Method> methods();
 
-}  // namespace amentum::planning
+} // namespace amentum::planning

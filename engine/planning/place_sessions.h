@@ -21,21 +21,21 @@
 namespace amentum {
 
 struct PlacedSession {
-    std::size_t of_week;  // index of its template
+    std::size_t of_week; // index of its template
     Date date;
-    std::string spare_legs;      // why: "the start on 2026-04-04 is less than 48 h away"; empty: need not
-    std::string spare_arm;  // likewise
-    std::string moved;           // "on Wednesday instead of Friday, clear of ..."; empty when on its usual day
-    std::string last_resort;     // "no other day is free in this week"; empty otherwise
+    std::string spare_legs;  // why: "the start on 2026-04-04 is less than 48 h away"; empty: need not
+    std::string spare_arm;   // likewise
+    std::string moved;       // "on Wednesday instead of Friday, clear of ..."; empty when on its usual day
+    std::string last_resort; // "no other day is free in this week"; empty otherwise
 };
 
 struct PlacedWeek {
-    std::vector<PlacedSession> sessions;  // by date
-    int missing;                          // sessions that found no day
+    std::vector<PlacedSession> sessions; // by date
+    int missing;                         // sessions that found no day
 };
 
 std::vector<PlacedWeek> place_sessions(const BlockRequest& request,
                                        const std::vector<std::vector<SessionTemplate>>& templates_of_weeks,
                                        bool days_apart);
 
-}  // namespace amentum
+} // namespace amentum

@@ -49,28 +49,28 @@ namespace amentum {
 
 // How much a quality is worth working on. Weights are shares of each other; they need not add to 1.
 struct Priority {
-    std::string quality;  // key of data/qualities.csv
-    double weight;        // 0 or more: share of the expected velocity gain; 0 is kept ready, never led
-    std::string words;    // "goes with +0.8 mph (80 %: 0.1 to 1.6)"; empty when nothing is known
+    std::string quality; // key of data/qualities.csv
+    double weight;       // 0 or more: share of the expected velocity gain; 0 is kept ready, never led
+    std::string words;   // "goes with +0.8 mph (80 %: 0.1 to 1.6)"; empty when nothing is known
 };
 
 struct BlockRequest {
     Athlete athlete;
-    Kit kit;  // the gym of this block; it may differ from the athlete's own
+    Kit kit; // the gym of this block; it may differ from the athlete's own
     Date start;
-    int weeks;              // 4 to 16
-    int sessions_per_week;  // 1 to 5
-    double minutes;         // a session, 20 to 120
-    std::vector<int> weekdays = {};  // 1 Monday ... 7 Sunday; empty: any day
+    int weeks;                      // 4 to 16
+    int sessions_per_week;          // 1 to 5
+    double minutes;                 // a session, 20 to 120
+    std::vector<int> weekdays = {}; // 1 Monday ... 7 Sunday; empty: any day
 
-    std::span<const Quality> qualities;    // for their names in reasons
-    std::span<const Exercise> catalogue;   // spans are only read during the call
+    std::span<const Quality> qualities;  // for their names in reasons
+    std::span<const Exercise> catalogue; // spans are only read during the call
     std::span<const Caution> cautions;
-    std::vector<Override> overrides = {};        // of this athlete
-    std::vector<CalendarEntry> calendar = {};    // of this athlete
+    std::vector<Override> overrides = {};     // of this athlete
+    std::vector<CalendarEntry> calendar = {}; // of this athlete
 
-    std::vector<Priority> priorities = {};       // empty, or all weights 0: spread evenly
-    bool limiters_known = true;                  // false: the limiters say "cannot tell"; then spread evenly and say so
+    std::vector<Priority> priorities = {}; // empty, or all weights 0: spread evenly
+    bool limiters_known = true; // false: the limiters say "cannot tell"; then spread evenly and say so
     std::map<std::string, Estimate> maxima = {}; // test kind key -> today's level of a strength test, kg
     std::optional<Estimate> body_mass = {};      // kg
     std::string model = {};                      // versions and hash, kept with the block as they are given
@@ -94,4 +94,4 @@ inline constexpr double shortest_session_minutes = 20, longest_session_minutes =
 
 Result<Block> plan_block(const BlockRequest& request);
 
-}  // namespace amentum
+} // namespace amentum

@@ -6,7 +6,7 @@
 namespace amentum {
 namespace {
 
-constexpr double limiter_share = 0.85;  // proposal of this project, no source
+constexpr double limiter_share = 0.85; // proposal of this project, no source
 constexpr double ready_share = 1.0 - limiter_share;
 
 // Only a first letter before a small one is turned: "Single-leg strength" -> "single-leg strength".
@@ -16,16 +16,18 @@ std::string inside_a_sentence(std::string name) {
     return name;
 }
 
-}  // namespace
+} // namespace
 
 QualityWorth::QualityWorth(const BlockRequest& request) {
     for (const auto& quality : request.qualities) {
         names_[quality.key] = inside_a_sentence(quality.name);
-        if (quality.trainable) weight_[quality.key] = 0;
+        if (quality.trainable)
+            weight_[quality.key] = 0;
     }
     double sum = 0;
     for (const auto& priority : request.priorities) {
-        if (!trainable(priority.quality) || !request.limiters_known || priority.weight <= 0) continue;
+        if (!trainable(priority.quality) || !request.limiters_known || priority.weight <= 0)
+            continue;
         sum += priority.weight;
         weight_[priority.quality] += priority.weight;
         words_[priority.quality] = priority.words;
@@ -33,14 +35,17 @@ QualityWorth::QualityWorth(const BlockRequest& request) {
     }
     led_ = sum > 0;
     const double even = weight_.empty() ? 0 : 1.0 / static_cast<double>(weight_.size());
-    std::stable_sort(ranked_.begin(), ranked_.end(), [&](const auto& a, const auto& b) { return weight_[a] > weight_[b]; });
-    for (auto& [quality, weight] : weight_) weight = led_ ? limiter_share * weight / sum + ready_share * even : even;
+    std::stable_sort(ranked_.begin(), ranked_.end(),
+                     [&](const auto& a, const auto& b) { return weight_[a] > weight_[b]; });
+    for (auto& [quality, weight] : weight_)
+        weight = led_ ? limiter_share * weight / sum + ready_share * even : even;
 }
 
 double QualityWorth::worth(const Exercise& exercise) const {
     double sum = 0;
     for (const auto& [quality, share] : exercise.qualities)
-        if (const auto found = weight_.find(quality); found != weight_.end()) sum += found->second * share;
+        if (const auto found = weight_.find(quality); found != weight_.end())
+            sum += found->second * share;
     return sum;
 }
 
@@ -49,7 +54,8 @@ std::string QualityWorth::purpose(const Exercise& exercise) const {
     double most = 0;
     for (const auto& [quality, share] : exercise.qualities) {
         const auto found = weight_.find(quality);
-        if (found == weight_.end() || found->second * share <= most) continue;
+        if (found == weight_.end() || found->second * share <= most)
+            continue;
         most = found->second * share;
         best = quality;
     }
@@ -71,4 +77,4 @@ int QualityWorth::rank(const std::string& quality) const {
     return found == ranked_.end() ? 0 : static_cast<int>(found - ranked_.begin()) + 1;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -22,12 +22,13 @@ class QualityWorth {
 public:
     explicit QualityWorth(const BlockRequest& request);
 
-    bool led() const { return led_; }  // false: spread evenly
+    bool led() const { return led_; } // false: spread evenly
     double worth(const Exercise& exercise) const;
-    std::string purpose(const Exercise& exercise) const;  // the quality most of that worth comes from; may be empty
-    std::string name(const std::string& quality) const;   // for a sentence, in lower case
-    std::string words(const std::string& quality) const;  // of its priority; may be empty
-    int rank(const std::string& quality) const;           // 1: the leading limiter; 0: no limiter
+    std::string
+    purpose(const Exercise& exercise) const; // the quality most of that worth comes from; may be empty
+    std::string name(const std::string& quality) const;  // for a sentence, in lower case
+    std::string words(const std::string& quality) const; // of its priority; may be empty
+    int rank(const std::string& quality) const;          // 1: the leading limiter; 0: no limiter
     bool trainable(const std::string& quality) const { return weight_.contains(quality); }
 
 private:
@@ -38,4 +39,4 @@ private:
     bool led_ = false;
 };
 
-}  // namespace amentum
+} // namespace amentum

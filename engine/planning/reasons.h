@@ -14,16 +14,16 @@ namespace amentum {
 
 struct LineStory {
     const AllowedExercise& what;
-    const AllowedExercise* stands_in_for;  // null: the line is the one that was chosen
+    const AllowedExercise* stands_in_for; // null: the line is the one that was chosen
     std::string why_stand_in;
     const PlacedSession& place;
     const WeekOfWave& week;
-    int first_week;  // of the meso
+    int first_week; // of the meso
     int last_week;
     const LoadedSets& sets;
-    int order;       // in the session: its first line, and what the move is about, say why it was moved
+    int order; // in the session: its first line, and what the move is about, say why it was moved
 };
 
 std::string describe_reason(const BlockRequest& request, const QualityWorth& worth, const LineStory& story);
 
-}  // namespace amentum
+} // namespace amentum

@@ -21,14 +21,14 @@ struct RepetitionRange {
 };
 
 RepetitionRange repetition_range(Part part, Loading loading);
-int reserve_wanted(Part part, Loading loading);  // repetitions left at the end of a set
+int reserve_wanted(Part part, Loading loading); // repetitions left at the end of a set
 
 struct Repetitions {
     int done;
-    double reserve;  // at most 5: beyond that people misjudge it by more than two repetitions [Hackett2017]
+    double reserve; // at most 5: beyond that people misjudge it by more than two repetitions [Hackett2017]
 };
 
 // Repetitions at `fraction` of the maximum that leave `reserve`, kept inside the range of that part of a session.
 Repetitions repetitions_leaving(int reserve, double fraction, Part part, Loading loading);
 
-}  // namespace amentum
+} // namespace amentum

@@ -12,9 +12,12 @@ constexpr double speed_fraction = 0.60;
 
 std::array<double, 3> rise_of(Loading loading) {
     switch (loading) {
-        case Loading::youth: return {0.60, 0.65, 0.70};
-        case Loading::novice: return {0.65, 0.70, 0.75};
-        case Loading::trained: break;
+    case Loading::youth:
+        return {0.60, 0.65, 0.70};
+    case Loading::novice:
+        return {0.65, 0.70, 0.75};
+    case Loading::trained:
+        break;
     }
     return {0.75, 0.80, 0.85};
 }
@@ -26,10 +29,11 @@ int meso_of(int week, int weeks) {
     return std::min(meso, last);
 }
 
-}  // namespace
+} // namespace
 
 Loading loading_of(const Athlete& athlete, Date start) {
-    if (whole_years(athlete.birth_date, start) < youth_rules_below_age) return Loading::youth;
+    if (whole_years(athlete.birth_date, start) < youth_rules_below_age)
+        return Loading::youth;
     return training_status(athlete) == TrainingStatus::novice ? Loading::novice : Loading::trained;
 }
 
@@ -49,11 +53,15 @@ std::vector<WeekOfWave> plan_wave(int weeks, Loading loading) {
 
 double fraction_for(Part part, double main_fraction) {
     switch (part) {
-        case Part::main_lift: return main_fraction;
-        case Part::assistance: return main_fraction - 0.10;
-        case Part::speed: return speed_fraction;
-        default: return main_fraction - 0.20;
+    case Part::main_lift:
+        return main_fraction;
+    case Part::assistance:
+        return main_fraction - 0.10;
+    case Part::speed:
+        return speed_fraction;
+    default:
+        return main_fraction - 0.20;
     }
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -32,15 +32,15 @@ enum class Loading { youth, novice, trained };
 Loading loading_of(const Athlete& athlete, Date start);
 
 struct WeekOfWave {
-    int week;         // 1 ...
-    int meso;         // 0 ...
-    int step;         // 0, 1, 2: how far the rise has come; the reduced week stays at 2
+    int week; // 1 ...
+    int meso; // 0 ...
+    int step; // 0, 1, 2: how far the rise has come; the reduced week stays at 2
     bool reduced;
-    double fraction;  // of the estimated maximum, for main lifts
+    double fraction; // of the estimated maximum, for main lifts
 };
 
 std::vector<WeekOfWave> plan_wave(int weeks, Loading loading);
 
 double fraction_for(Part part, double main_fraction);
 
-}  // namespace amentum
+} // namespace amentum

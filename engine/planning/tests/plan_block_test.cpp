@@ -19,7 +19,8 @@ Block planned(const BlockRequest& request) {
 }
 
 bool uses(const Block& block, const std::string& exercise) {
-    return std::any_of(block.lines.begin(), block.lines.end(), [&](const auto& l) { return l.exercise == exercise; });
+    return std::any_of(block.lines.begin(), block.lines.end(),
+                       [&](const auto& l) { return l.exercise == exercise; });
 }
 
 bool notes_say(const Block& block, const std::string& words) {
@@ -29,23 +30,26 @@ bool notes_say(const Block& block, const std::string& words) {
 
 int sets_of_week(const Block& block, int week) {
     int sets = 0;
-    for (const auto& line : block.lines) sets += line.week == week ? line.sets : 0;
+    for (const auto& line : block.lines)
+        sets += line.week == week ? line.sets : 0;
     return sets;
 }
 
 int sets_for(const Block& block, const std::string& purpose) {
     int sets = 0;
-    for (const auto& line : block.lines) sets += line.purpose == purpose ? line.sets : 0;
+    for (const auto& line : block.lines)
+        sets += line.purpose == purpose ? line.sets : 0;
     return sets;
 }
 
 const BlockLine& first_line(const Block& block, const std::string& exercise) {
-    const auto found = std::find_if(block.lines.begin(), block.lines.end(), [&](const auto& l) { return l.exercise == exercise; });
+    const auto found = std::find_if(block.lines.begin(), block.lines.end(),
+                                    [&](const auto& l) { return l.exercise == exercise; });
     REQUIRE(found != block.lines.end());
     return *found;
 }
 
-}  // namespace
+} // namespace
 
 TEST_CASE("a quiet month: parts in order, one leg main lift a session, sentences on every line") {
     const World world;
@@ -54,40 +58,51 @@ TEST_CASE("a quiet month: parts in order, one leg main lift a session, sentences
     for (std::size_t i = 0; i < block.lines.size(); ++i) {
         const auto& line = block.lines[i];
         const bool same_session = i > 0 && block.lines[i - 1].date == line.date;
-        if (same_session) CHECK(block.lines[i - 1].part <= line.part);
+        if (same_session)
+            CHECK(block.lines[i - 1].part <= line.part);
         CHECK(line.order == (same_session ? block.lines[i - 1].order + 1 : 1));
         const auto& exercise = world.exercise_called(line.exercise);
-        leg_mains[{line.week, line.session}] += exercise.part == Part::main_lift && exercise.region == Region::legs;
+        leg_mains[{line.week, line.session}] +=
+            exercise.part == Part::main_lift && exercise.region == Region::legs;
         CHECK(line.reason.ends_with("."));
         CHECK(line.reason.find(". ") == std::string::npos);
         CHECK(line.rest_minutes > 0);
     }
-    for (const auto& [session, count] : leg_mains) CHECK(count <= 1);
+    for (const auto& [session, count] : leg_mains)
+        CHECK(count <= 1);
     CHECK(leg_mains.size() == 12);
-    CHECK(first_line(block, "hex_low").reason.starts_with(
-        "Leading limiter, leg strength, which goes with +0.8 mph (80 %: 0.1 to 1.6); main lift kept in weeks 1 to 4"));
+    CHECK(first_line(block, "hex_low")
+              .reason.starts_with("Leading limiter, leg strength, which goes with +0.8 mph (80 %: 0.1 to "
+                                  "1.6); main lift kept in weeks 1 to 4"));
 }
 
 TEST_CASE("equipment that is missing takes the exercise out") {
     World world;
-    std::erase_if(world.kit.items, [](const auto& i) { return i.kind == ItemKind::rack || i.label.find("low handles") != std::string::npos; });
+    std::erase_if(world.kit.items, [](const auto& i) {
+        return i.kind == ItemKind::rack || i.label.find("low handles") != std::string::npos;
+    });
     const Block block = planned(world.request());
-    CHECK_FALSE(uses(block, "squat_safety"));  // no rack
-    CHECK_FALSE(uses(block, "hex_low"));       // only high handles
+    CHECK_FALSE(uses(block, "squat_safety")); // no rack
+    CHECK_FALSE(uses(block, "hex_low"));      // only high handles
     CHECK(uses(block, "split_dumbbells"));
 }
 
-TEST_CASE("a caution takes the exercise out and prefers the alternative; a kept reason brings it back, named") {
+TEST_CASE(
+    "a caution takes the exercise out and prefers the alternative; a kept reason brings it back, named") {
     World world;
     world.athlete.restrictions = {"sore_elbow"};
     const Block block = planned(world.request());
     CHECK_FALSE(uses(block, "kneeling_overhead_throw"));
-    CHECK(first_line(block, "rotational_throw").reason.find("preferred to what is ruled out for sore elbow") != std::string::npos);
+    CHECK(
+        first_line(block, "rotational_throw").reason.find("preferred to what is ruled out for sore elbow") !=
+        std::string::npos);
     CHECK(notes_say(block, "Left out for sore elbow: Kneeling overhead throw."));
 
     auto request = world.request();
-    request.overrides = {{world.athlete.id, "kneeling_overhead_throw", "sore_elbow", "cleared by his clinician", "Coach", invented::monday()}};
-    CHECK(first_line(planned(request), "kneeling_overhead_throw").overridden == std::vector<std::string>{"sore_elbow"});
+    request.overrides = {{world.athlete.id, "kneeling_overhead_throw", "sore_elbow",
+                          "cleared by his clinician", "Coach", invented::monday()}};
+    CHECK(first_line(planned(request), "kneeling_overhead_throw").overridden ==
+          std::vector<std::string>{"sore_elbow"});
     request.overrides[0].reason = "fine";
     CHECK_FALSE(uses(planned(request), "kneeling_overhead_throw"));
 }
@@ -96,7 +111,8 @@ TEST_CASE("a caution that is not overridable stays, whatever reason is kept") {
     World world;
     world.athlete.restrictions = {"sore_back"};
     auto request = world.request();
-    request.overrides = {{world.athlete.id, "squat_safety", "sore_back", "a very good reason", "Coach", invented::monday()}};
+    request.overrides = {
+        {world.athlete.id, "squat_safety", "sore_back", "a very good reason", "Coach", invented::monday()}};
     CHECK_FALSE(uses(planned(request), "squat_safety"));
 }
 
@@ -109,7 +125,8 @@ TEST_CASE("a caution for every thrower holds without being entered") {
 TEST_CASE("too young for an exercise") {
     World world;
     for (auto& each : world.exercise_list)
-        if (each.key == "box_jump") each.youngest = 21;
+        if (each.key == "box_jump")
+            each.youngest = 21;
     CHECK_FALSE(uses(planned(world.request()), "box_jump"));
 }
 
@@ -138,10 +155,14 @@ TEST_CASE("shoulder or pulling, trunk, hips and length overhead stand in every w
             std::set<std::string> held;
             for (const auto& line : block.lines) {
                 const auto& e = world.exercise_called(line.exercise);
-                if (line.week != week) continue;
-                if (e.part == Part::shoulder || e.region == Region::upper_pull) held.insert("pull");
-                if (e.part == Part::trunk) held.insert("trunk");
-                if (e.part == Part::mobility) held.insert(e.region == Region::legs ? "hips" : "length");
+                if (line.week != week)
+                    continue;
+                if (e.part == Part::shoulder || e.region == Region::upper_pull)
+                    held.insert("pull");
+                if (e.part == Part::trunk)
+                    held.insert("trunk");
+                if (e.part == Part::mobility)
+                    held.insert(e.region == Region::legs ? "hips" : "length");
             }
             CHECK_MESSAGE(held.size() == 4, minutes << " minutes, week " << week);
         }
@@ -151,15 +172,18 @@ TEST_CASE("shoulder or pulling, trunk, hips and length overhead stand in every w
 TEST_CASE("a start on Saturday moves Friday's leg session, and the reason says so") {
     const World world;
     auto request = world.request();
-    request.calendar = {world.entry(12, DayKind::start)};  // Saturday of week 2
+    request.calendar = {world.entry(12, DayKind::start)}; // Saturday of week 2
     const Block block = planned(request);
     bool said = false;
     for (const auto& line : block.lines) {
         const int ahead = invented::monday() + 12 - line.date;
         const auto& e = world.exercise_called(line.exercise);
-        const bool heavy = e.region == Region::legs && (e.part == Part::main_lift || e.part == Part::assistance);
-        if (ahead >= 0 && ahead <= 2) CHECK_FALSE_MESSAGE(heavy, line.exercise);
-        said |= heavy && line.week == 2 && line.reason.find("clear of the start on 2026-03-14") != std::string::npos;
+        const bool heavy =
+            e.region == Region::legs && (e.part == Part::main_lift || e.part == Part::assistance);
+        if (ahead >= 0 && ahead <= 2)
+            CHECK_FALSE_MESSAGE(heavy, line.exercise);
+        said |= heavy && line.week == 2 &&
+                line.reason.find("clear of the start on 2026-03-14") != std::string::npos;
     }
     CHECK(said);
 }
@@ -170,11 +194,13 @@ TEST_CASE("when the weekdays leave no other day, heavy leg lines are replaced an
     world.exercise_list.back().key = world.exercise_list.back().name = "side_plank";
     auto request = world.request();
     request.weekdays = {1, 3, 5};
-    request.calendar = {world.entry(5, DayKind::start), world.entry(2, DayKind::start)};  // Wednesday and Saturday
+    request.calendar = {world.entry(5, DayKind::start),
+                        world.entry(2, DayKind::start)}; // Wednesday and Saturday
     const Block block = planned(request);
     int replaced = 0;
     for (const auto& line : block.lines) {
-        if (line.week != 1) continue;
+        if (line.week != 1)
+            continue;
         CHECK(line.date != invented::monday() + 2);
         const auto& e = world.exercise_called(line.exercise);
         CHECK_FALSE((e.region == Region::legs && e.part == Part::main_lift));
@@ -187,7 +213,7 @@ TEST_CASE("when the weekdays leave no other day, heavy leg lines are replaced an
 TEST_CASE("nothing hard on the arm on the day after a start") {
     const World world;
     auto request = world.request(4, 5, 90);
-    request.calendar = {world.entry(8, DayKind::start)};  // Tuesday
+    request.calendar = {world.entry(8, DayKind::start)}; // Tuesday
     for (const auto& line : planned(request).lines)
         if (line.date == invented::monday() + 9) {
             CHECK(line.exercise != "kneeling_overhead_throw");
@@ -198,17 +224,20 @@ TEST_CASE("nothing hard on the arm on the day after a start") {
 TEST_CASE("days of travel are trained on only when no other day is free; games and days off never") {
     const World world;
     auto request = world.request(4, 2);
-    request.calendar = {world.entry(0, DayKind::travel, 4), world.entry(7, DayKind::off, 7), world.entry(14, DayKind::travel, 7),
-                        world.entry(21, DayKind::game, 6)};
+    request.calendar = {world.entry(0, DayKind::travel, 4), world.entry(7, DayKind::off, 7),
+                        world.entry(14, DayKind::travel, 7), world.entry(21, DayKind::game, 6)};
     const Block block = planned(request);
     int on_travel = 0;
     for (const auto& line : block.lines) {
         const int day = line.date - invented::monday();
-        if (line.week == 1) CHECK(day >= 4);
+        if (line.week == 1)
+            CHECK(day >= 4);
         CHECK(line.week != 2);
         on_travel += line.week == 3;
-        if (line.week == 4) CHECK(day == 27);
-        if (line.week == 3 && line.order == 1) CHECK(line.reason.find("no other day of this week is free") != std::string::npos);
+        if (line.week == 4)
+            CHECK(day == 27);
+        if (line.week == 3 && line.order == 1)
+            CHECK(line.reason.find("no other day of this week is free") != std::string::npos);
     }
     CHECK(on_travel > 0);
     CHECK(notes_say(block, "a day of travel because no other day is free: week 3."));
@@ -224,7 +253,8 @@ TEST_CASE("the fourth week has about half the sets at the intensity of the third
     }
     std::map<int, double> intensity;
     for (const auto& line : block.lines)
-        if (line.exercise == "hex_low") intensity[line.week] = *line.intensity;
+        if (line.exercise == "hex_low")
+            intensity[line.week] = *line.intensity;
     CHECK(intensity[4] == intensity[3]);
 }
 
@@ -239,10 +269,12 @@ TEST_CASE("youth: not on two days running, at most three sessions, light, no low
         days.insert(line.date);
         CHECK(line.sets <= 3);
         CHECK(line.intensity.value_or(0) <= 0.70);
-        if (line.part != Part::speed) CHECK(line.reps >= 6);
+        if (line.part != Part::speed)
+            CHECK(line.reps >= 6);
         CHECK(line.reps <= 15);
     }
-    for (const auto& day : days) CHECK_FALSE(days.contains(day + 1));
+    for (const auto& day : days)
+        CHECK_FALSE(days.contains(day + 1));
     CHECK(notes_say(block, "no maximal attempts"));
 }
 
@@ -254,7 +286,8 @@ TEST_CASE("minutes are kept, and what they leave no room for is named") {
         const auto& e = world.exercise_called(line.exercise);
         minutes[line.date] += e.setup_minutes + line.sets * e.set_minutes;
     }
-    for (const auto& [day, sum] : minutes) CHECK(sum <= 25 + 1e-9);
+    for (const auto& [day, sum] : minutes)
+        CHECK(sum <= 25 + 1e-9);
     CHECK(notes_say(block, "25 minutes leave no room for:"));
 }
 
@@ -282,7 +315,8 @@ TEST_CASE("refusals name the limits that conflict") {
     std::erase_if(world.exercise_list, [](const auto& e) { return e.means == LoadMeans::body; });
     request.catalogue = world.exercise_list;
     REQUIRE_FALSE(plan_block(request));
-    CHECK(plan_block(request).refusal().sentence.find("No exercise is left for any quality: of 15, 15 need equipment") == 0);
+    CHECK(plan_block(request).refusal().sentence.find(
+              "No exercise is left for any quality: of 15, 15 need equipment") == 0);
     request = world.request(17);
     CHECK(plan_block(request).refusal().code == RefusalCode::out_of_range);
     request = world.request(4, 6);

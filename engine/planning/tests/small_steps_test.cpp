@@ -16,13 +16,14 @@ TEST_CASE("repetitions possible follow Epley's line turned round, never below on
     // Epley 1985: 1RM = w (1 + n / 30). 100 kg x 10 -> 133.33, so 75 % allows 10; 100 x 6 -> 120, so 83.33 % allows 6.
     CHECK(repetitions_possible(0.75) == 10);
     CHECK(repetitions_possible(100.0 / 120.0) == 6);
-    CHECK(repetitions_possible(0.80) == 7);  // 7.5
+    CHECK(repetitions_possible(0.80) == 7); // 7.5
     CHECK(repetitions_possible(1.00) == 1);
     CHECK(repetitions_possible(1.20) == 1);
     const auto sets = repetitions_leaving(2, 0.80, Part::main_lift, Loading::trained);
     CHECK(sets.done == 5);
     CHECK(sets.reserve == 2);
-    CHECK(repetitions_leaving(2, 0.40, Part::assistance, Loading::trained).reserve == 5);  // 45 possible: not counted on
+    CHECK(repetitions_leaving(2, 0.40, Part::assistance, Loading::trained).reserve ==
+          5); // 45 possible: not counted on
 }
 
 TEST_CASE("the wave rises three weeks, then keeps the intensity; leftover weeks join the meso before") {
@@ -33,7 +34,8 @@ TEST_CASE("the wave rises three weeks, then keeps the intensity; leftover weeks 
     CHECK(four[3].fraction == doctest::Approx(0.85));
     CHECK(four[3].reduced);
     const std::vector<std::pair<int, std::vector<int>>> lengths{
-        {4, {4}}, {5, {5}}, {6, {6}}, {7, {4, 3}}, {8, {4, 4}}, {9, {4, 5}}, {10, {4, 6}}, {11, {4, 4, 3}}, {16, {4, 4, 4, 4}}};
+        {4, {4}},    {5, {5}},     {6, {6}},        {7, {4, 3}},       {8, {4, 4}},
+        {9, {4, 5}}, {10, {4, 6}}, {11, {4, 4, 3}}, {16, {4, 4, 4, 4}}};
     for (const auto& [weeks, expected] : lengths) {
         std::vector<int> found;
         for (const auto& week : plan_wave(weeks, Loading::novice)) {
@@ -43,7 +45,8 @@ TEST_CASE("the wave rises three weeks, then keeps the intensity; leftover weeks 
         }
         CHECK_MESSAGE(found == expected, weeks);
     }
-    for (const auto& week : plan_wave(16, Loading::youth)) CHECK(week.fraction <= 0.70);
+    for (const auto& week : plan_wave(16, Loading::youth))
+        CHECK(week.fraction <= 0.70);
 }
 
 TEST_CASE("a reduced week has about half the sets, at least one a line") {
@@ -66,10 +69,12 @@ TEST_CASE("exercise classes") {
     CHECK_FALSE(linear_throw(world.exercise_called("rotational_throw")));
 }
 
-TEST_CASE("48 hours before a start are the day and the two before it; the arm rests on the day and the one after") {
+TEST_CASE(
+    "48 hours before a start are the day and the two before it; the arm rests on the day and the one after") {
     const invented::World world;
     auto request = world.request();
-    request.calendar = {world.entry(10, DayKind::start), world.entry(20, DayKind::off, 3), world.entry(24, DayKind::travel)};
+    request.calendar = {world.entry(10, DayKind::start), world.entry(20, DayKind::off, 3),
+                        world.entry(24, DayKind::travel)};
     const CalendarDays days(request);
     const Date start = invented::monday() + 10;
     for (int ahead = -1; ahead <= 3; ++ahead)
@@ -86,13 +91,14 @@ TEST_CASE("48 hours before a start are the day and the two before it; the arm re
 
 namespace {
 
-LoadedSets loaded(const invented::World& world, const std::string& key, const BlockRequest& request, int week = 2) {
+LoadedSets loaded(const invented::World& world, const std::string& key, const BlockRequest& request,
+                  int week = 2) {
     const KitLoads loads(request.kit);
     const auto wave = plan_wave(request.weeks, loading_of(request.athlete, request.start));
     return load_sets(request, loads, world.exercise_called(key), wave[static_cast<std::size_t>(week - 1)]);
 }
 
-}  // namespace
+} // namespace
 
 TEST_CASE("a load starts from the lower side of the estimate and is never above it") {
     const invented::World world;
@@ -134,7 +140,8 @@ TEST_CASE("pull-ups count body mass: plates, body mass alone, or help") {
     CHECK_FALSE(helped.load);
     CHECK(helped.words == "assisted with a band, taking about 45 lb");
     request.body_mass.reset();
-    CHECK(loaded(world, "pull_up_plate", request, 1).words == "first week: find the load that leaves 2 in reserve");
+    CHECK(loaded(world, "pull_up_plate", request, 1).words ==
+          "first week: find the load that leaves 2 in reserve");
 }
 
 TEST_CASE("no estimate: the reserve is prescribed, not a load") {
@@ -152,11 +159,13 @@ TEST_CASE("no estimate: the reserve is prescribed, not a load") {
 TEST_CASE("balls and bands by what the kit has") {
     invented::World world;
     const auto request = world.request();
-    CHECK(loaded(world, "kneeling_overhead_throw", request).load->pounds() == doctest::Approx(4));  // of 4 and 6
-    CHECK(loaded(world, "chest_pass", request).load->pounds() == doctest::Approx(4));               // of 2, 4, 6, 8
-    CHECK(loaded(world, "rotational_throw", request).load->pounds() == doctest::Approx(6));         // of 2 ... 12
-    CHECK(loaded(world, "outward_band", request).words == "red band or blue band: the one that leaves 3 in reserve");
-    world.exercise_list[13].lightest = Mass::pounds(9);  // a chest pass with nothing at or below 8 lb left
+    CHECK(loaded(world, "kneeling_overhead_throw", request).load->pounds() ==
+          doctest::Approx(4));                                                              // of 4 and 6
+    CHECK(loaded(world, "chest_pass", request).load->pounds() == doctest::Approx(4));       // of 2, 4, 6, 8
+    CHECK(loaded(world, "rotational_throw", request).load->pounds() == doctest::Approx(6)); // of 2 ... 12
+    CHECK(loaded(world, "outward_band", request).words ==
+          "red band or blue band: the one that leaves 3 in reserve");
+    world.exercise_list[13].lightest = Mass::pounds(9); // a chest pass with nothing at or below 8 lb left
     CHECK_FALSE(KitLoads(request.kit).has_all_for(world.exercise_list[13]));
 }
 
@@ -167,7 +176,7 @@ TEST_CASE("the training wave as a method") {
     const auto answer = method.run(*arguments);
     REQUIRE(answer);
     CHECK(answer->outputs[0].value == doctest::Approx(0.85));
-    CHECK(answer->outputs[1].value == 3);  // 30 (1 / 0.85 - 1) = 5.29: 5 possible, 2 left
+    CHECK(answer->outputs[1].value == 3); // 30 (1 / 0.85 - 1) = 5.29: 5 possible, 2 left
     const auto outside = check_arguments(method.inputs, {{"week", "5"}, {"weeks", "4"}});
     REQUIRE(outside);
     CHECK_FALSE(method.run(*outside));
