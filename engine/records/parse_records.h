@@ -1,16 +1,28 @@
-// What would this file add? Every line of it: new, already held, or refused and why. Nothing is kept here.
+// What does this file say, line by line, and what would taking it do?
 //
-// A file is taken whole or not at all: with one refused line `records` is empty. A line whose record is already held
-// with the same values adds nothing; with other values it is refused, and both are said. Readings are also measured as
-// tests (measure_test), so that what could not be a result is refused on its line.
-// A first line "# decimal comma" says that decimals are written with a comma.
-// Refuses the whole file: unreadable as a table, a column that is not of this kind, a needed column that is missing.
-// Units: in the column names (record_kind.h). What it cannot tell: whether 185 was lb when the column says lb.
+// Every line gets a verdict: `added` (new), `already_held` (the very same record is held: nothing to do), or `refused`
+// with the line, the column, what was given and what is allowed. A record held under the same key with other values is
+// refused, and both values are said. One refused line, or one fault of the whole file, and nothing is to be taken:
+// `new_records` is then empty. Taking the same file twice therefore adds nothing the second time.
+//
+// Columns: record_columns.h; text: csv.h. A test's readings of one day must pass measure_test, each and together with
+// those held, so that a 900-lb split squat is refused on its line.
+// Decimal mark: a comment line "# decimal comma" or "# decimal point" before the header settles it. Otherwise it is the
+// point, except in a file separated by ';' whose numbers have commas, no points, and at least one comma that cannot be
+// a thousands mark ("97,5", not "1,234"): then the comma. Any other comma in a number is refused, never guessed at.
+// Thousands marks are never accepted.
+// Lines of tests without a trial number are numbered in their order; sets without a key get one made from athlete, day,
+// exercise and set number, so that the same line is the same set.
+// What it cannot tell: whether the numbers were measured well, or belong to the athlete named.
+//
+// Example: parse_records(RecordKind::throws, "athlete,date,setting,count\nOna Reyes,2026-03-02,bullpen,35\n", context)
+//   .lines[0].words == "adds throws: Ona Reyes, 2026-03-02, bullpen, 35 throws"
 #pragma once
 
 #include "records/record_kind.h"
 #include "records/reference_tables.h"
 #include "values/record_set.h"
+#include "values/refusal.h"
 
 #include <optional>
 #include <string>
@@ -19,26 +31,34 @@
 
 namespace amentum {
 
-enum class LineVerdict { new_record, already_held, refused };
+struct ImportContext {
+    const ReferenceTables& tables;
+    const RecordSet& held;
+    Date today;
+};
+
+enum class Verdict { added, already_held, refused };
 template <>
-inline constexpr std::array<std::pair<LineVerdict, std::string_view>, 3> words_of<LineVerdict>{
-    {{LineVerdict::new_record, "new"}, {LineVerdict::already_held, "already_held"}, {LineVerdict::refused, "refused"}}};
+inline constexpr std::array<std::pair<Verdict, std::string_view>, 3> words_of<Verdict>{
+    {{Verdict::added, "new"}, {Verdict::already_held, "already_held"}, {Verdict::refused, "refused"}}};
 
 struct LinePreview {
-    int line;
-    LineVerdict verdict;
-    std::string words;  // "adds a reading: Ona Reyes, 2026-03-02, split_squat_max, left, 1"
-    std::optional<Refusal> refusal;
+    int line;  // of the file, 1 ...
+    Verdict verdict;
+    std::string words;               // what would be done, or the refusal's sentence
+    std::optional<Refusal> refusal;  // field: "line 7, load_lb"
 };
 
 struct ImportPreview {
+    RecordKind kind;
+    std::vector<Refusal> file_refusals;  // unreadable; unknown or missing columns
     std::vector<LinePreview> lines;
-    RecordSet records;  // the new ones; empty when any line is refused
+    RecordSet new_records;
 
-    int count(LineVerdict) const;
+    bool can_be_taken() const;
+    int count(Verdict verdict) const;
 };
 
-Result<ImportPreview> parse_records(RecordKind kind, std::string_view text, const ReferenceTables& tables,
-                                    const RecordSet& held, Date today);
+ImportPreview parse_records(RecordKind kind, std::string_view text, const ImportContext& context);
 
 }  // namespace amentum

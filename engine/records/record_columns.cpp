@@ -1,107 +1,190 @@
-// Which columns each kind of file has.
-#include "records/record_forms.h"
+#include "records/record_columns.h"
 
-#include <cassert>
+#include "records/inside/units.h"
+
+#include <algorithm>
 
 namespace amentum {
 namespace {
 
-struct Column {
-    const char* name;       // without unit when it is a quantity
-    const char* dimension;  // "" for anything but a quantity
-    bool needed;
-};
+using enum Holds;
+using enum Identity;
+using enum Need;
+using Columns = std::vector<RecordColumn>;
 
-const std::vector<Column>& columns_of(RecordKind kind) {
-    static const std::map<RecordKind, std::vector<Column>> all{
-        {RecordKind::facility, {{"name", "", true}, {"mass_unit", "", false}, {"speed_unit", "", false}, {"length_unit", "", false}}},
-        {RecordKind::kit,
-         {{"kit", "", true}, {"label", "", true}, {"unit", "", false}, {"item", "", true}, {"count", "", false}, {"mass", "mass", false},
-          {"height", "length", false}, {"ratio", "", false}, {"step", "mass", false}, {"most", "mass", false}}},
-        {RecordKind::athletes,
-         {{"name", "", true}, {"birth_date", "", true}, {"sex", "", true}, {"throwing_hand", "", true}, {"sport", "", true},
-          {"role", "", true}, {"level", "", true}, {"stature", "length", false}, {"sitting_height", "length", false},
-          {"training_years", "", false}, {"restrictions", "", false}, {"kit", "", true}, {"guardian", "", false}}},
-        {RecordKind::test_results,
-         {{"athlete", "", true}, {"date", "", true}, {"test", "", true}, {"side", "", false}, {"trial", "", false}, {"load", "mass", false},
-          {"reps", "", false}, {"reps_in_reserve", "", false}, {"body_mass", "mass", false}, {"speed", "speed", false},
-          {"radar_angle", "angle", false}, {"distance", "length", false}, {"release_height", "length", false},
-          {"release_angle", "angle", false}, {"flight_time", "duration", false}, {"height", "length", false}, {"angle", "angle", false},
-          {"force", "force", false}, {"device", "", false}, {"rater", "", false}, {"place_measured", "", false}, {"note", "", false}}},
-        {RecordKind::throws,
-         {{"athlete", "", true}, {"date", "", true}, {"setting", "", true}, {"count", "", true}, {"effort", "", false},
-          {"speed", "speed", false}, {"distance", "length", false}, {"ball_mass", "mass", false}, {"soreness_before", "", false},
-          {"soreness_after", "", false}, {"soreness_next_day", "", false}, {"note", "", false}}},
-        {RecordKind::calendar,
-         {{"athlete", "", true}, {"date", "", true}, {"kind", "", true}, {"last_date", "", false}, {"note", "", false}}},
-        {RecordKind::blocks,
-         {{"block", "", true}, {"athlete", "", true}, {"kit", "", true}, {"start", "", true}, {"weeks", "", true},
-          {"sessions_per_week", "", true}, {"minutes", "", true}, {"notes", "", false}, {"model", "", false}}},
-        {RecordKind::block_lines,
-         {{"block", "", true}, {"week", "", true}, {"session", "", true}, {"order", "", true}, {"date", "", true}, {"exercise", "", true},
-          {"part", "", true}, {"sets", "", true}, {"reps", "", true}, {"intensity", "", false}, {"reps_in_reserve", "", false},
-          {"load", "mass", false}, {"load_words", "", false}, {"rest_minutes", "", true}, {"purpose", "", true}, {"reason", "", true},
-          {"overridden", "", false}}},
-        {RecordKind::sets,
-         {{"key", "", true}, {"athlete", "", true}, {"date", "", true}, {"exercise", "", true}, {"set_number", "", true},
-          {"load", "mass", false}, {"reps", "", false}, {"reps_in_reserve", "", false}, {"speed", "speed", false}, {"block", "", false},
-          {"note", "", false}}},
-        {RecordKind::overrides,
-         {{"athlete", "", true}, {"exercise", "", true}, {"caution", "", true}, {"date", "", true}, {"coach", "", true}, {"reason", "", true}}}};
-    return all.at(kind);
+constexpr const char* athlete_meaning = "the athlete's name, as in athletes.csv";
+constexpr const char* date_meaning = "the day, as 2026-03-14";
+constexpr const char* note_meaning = "anything worth keeping";
+
+RecordColumn athlete() { return {"athlete", text, needed, by_slug, athlete_meaning, ""}; }
+RecordColumn date_of(const char* meaning) { return {"date", date, needed, exact, meaning, ""}; }
+RecordColumn note() { return {"note", text, optional, none, note_meaning, ""}; }
+RecordColumn load(const char* meaning) { return {"load", mass, optional, none, meaning, "added_load"}; }
+
+Columns facility_columns() {
+    return {{"name", text, needed, none, "what the facility is called", ""},
+            {"mass_unit", text, optional, none, "lb or kg; lb when empty", ""},
+            {"speed_unit", text, optional, none, "mph, m/s or km/h; mph when empty", ""},
+            {"length_unit", text, optional, none, "in or cm; in when empty", ""}};
+}
+
+Columns kit_columns() {
+    return {{"kit", text, needed, by_slug, "the kit's name, \"Main hall\"; one line for each item", ""},
+            {"unit", text, optional, none, "lb or kg, the unit its loads are spoken in; the unit of the masses when empty", ""},
+            {"item", text, optional, none, "straight_bar, hex_bar, plate, dumbbell ...; empty names a kit without items", ""},
+            {"label", text, optional, exact, "what the coach calls it, unique in the kit; made from mass and item when empty", ""},
+            {"count", whole, optional, none, "how many, 1 to 500, counted singly; 1 when empty", ""},
+            {"mass", mass, optional, none, "of one, as weighed: bars, plates, dumbbells, kettlebells, balls need it", ""},
+            {"height", length, optional, none, "of a hex bar's handles, of a box's or pad's top", ""},
+            {"ratio", number, optional, none, "of a column: force at the handle over stack mass (0.5 for 2:1)", ""},
+            {"step", mass, optional, none, "of a column's stack", ""},
+            {"most", mass, optional, none, "of a column's stack", ""}};
+}
+
+Columns athlete_columns() {
+    return {{"name", text, needed, by_slug, "the athlete's name, unique in the facility", "athlete"},
+            {"birth_date", date, needed, none, "as 2008-05-11; ages 6 to 80", ""},
+            {"sex", text, needed, none, "female or male, as published reference tables are divided", ""},
+            {"throwing_hand", text, needed, none, "left or right", ""},
+            {"sport", text, needed, none, "baseball, softball or javelin", ""},
+            {"role", text, needed, none, "pitcher, catcher, fielder or thrower", ""},
+            {"level", text, needed, none, "youth, school, college, amateur or professional", ""},
+            {"stature", length, optional, none, "standing height, 1.0 to 2.4 m", ""},
+            {"sitting_height", length, optional, none, "crown to seat, 0.5 to 1.3 m", ""},
+            {"training_years", number, optional, none, "of supervised strength training, 0 to 40", ""},
+            {"restrictions", text, optional, none, "keys of the cautions, several divided by ';'", ""},
+            {"kit", text, optional, none, "where the athlete trains; needed when there is more than one kit", ""},
+            {"guardian", text, optional, none, "whom to tell, for a minor", ""}};
+}
+
+Columns test_columns() {
+    return {athlete(),
+            date_of(date_meaning),
+            {"test", text, needed, exact, "key or name of the test", ""},
+            {"side", text, optional, exact, "left, right or none; none when empty", ""},
+            {"trial", whole, optional, exact, "1 to 60; lines are numbered in their order when empty", ""},
+            load("on the bar; for pull-ups added to the body, below 0 when helped"),
+            {"reps", whole, optional, none, "clean repetitions", ""},
+            {"reps_in_reserve", number, optional, none, "that were left; 0 when the set ended at failure", ""},
+            {"body_mass", mass, optional, none, "of the athlete", ""},
+            {"speed", speed, optional, none, "of the ball; of take-off, for a jump", ""},
+            {"radar_angle", angle, optional, none, "between the radar's line and the ball's path", ""},
+            {"distance", length, optional, none, "of a throw from the point of release; of a bound", ""},
+            {"release_height", length, optional, none, "above the landing place", ""},
+            {"release_angle", angle, optional, none, "above level", ""},
+            {"flight_time", Holds::time, optional, none, "of a jump", ""},
+            {"height", length, optional, none, "of a jump read directly; of the athlete", ""},
+            {"angle", angle, optional, none, "of a joint", ""},
+            {"force", force, optional, none, "of a push or pull held still", ""},
+            {"device", text, optional, none, "what it was read with: \"radar 1\"", ""},
+            {"rater", text, optional, none, "who read it", ""},
+            {"place_measured", text, optional, none, "of a ball's speed: out_of_hand, at_plate or unknown", ""},
+            note()};
+}
+
+Columns throw_columns() {
+    return {athlete(),
+            date_of(date_meaning),
+            {"setting", text, needed, exact,
+             "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin", ""},
+            {"count", whole, needed, none, "of throws, 1 to 400", ""},
+            {"effort", fraction, optional, none, "intended, of full effort: 0.1 to 1, or 10 to 100 percent", ""},
+            {"speed", speed, optional, none, "mean of those measured", ""},
+            {"distance", length, optional, none, "thrown", ""},
+            {"ball_mass", mass, optional, none, "of the ball", ""},
+            {"soreness_before", number, optional, none, "of the arm, 0 none to 10 worst imaginable", ""},
+            {"soreness_after", number, optional, none, "0 to 10", ""},
+            {"soreness_next_day", number, optional, none, "0 to 10", ""},
+            note()};
+}
+
+Columns calendar_columns() {
+    return {athlete(),
+            date_of("the day, or the first of several, as 2026-04-04"),
+            {"kind", text, needed, exact, "game, start, practice, travel or off", ""},
+            {"last_date", date, optional, none, "the last of several days; the same day when empty", ""},
+            note()};
+}
+
+Columns block_columns() {
+    return {{"block", text, needed, exact, "the block's key, as exports write it", ""},
+            {"athlete", text, needed, none, athlete_meaning, ""},
+            {"kit", text, needed, none, "the kit its loads can be made with", ""},
+            {"start", date, needed, none, "first day of week 1", ""},
+            {"weeks", whole, needed, none, "4 to 16", ""},
+            {"sessions_per_week", whole, needed, none, "1 to 5", ""},
+            {"minutes", number, needed, none, "of a session, 20 to 120", ""},
+            {"notes", text, optional, none, "what could not be met; one sentence a line of the field", ""},
+            {"model", text, optional, none, "what made it", ""}};
+}
+
+Columns block_line_columns() {
+    return {{"block", text, needed, exact, "the block's key, as in blocks.csv", ""},
+            {"week", whole, needed, exact, "1 to the block's weeks", ""},
+            {"session", whole, needed, exact, "within the week", ""},
+            {"order", whole, needed, exact, "within the session", ""},
+            {"date", date, needed, none, date_meaning, ""},
+            {"exercise", text, needed, none, "key or name of the exercise", ""},
+            {"part", text, needed, none, "speed, main_lift, assistance, shoulder, trunk or mobility", ""},
+            {"sets", whole, needed, none, "1 to 40", ""},
+            {"reps", whole, needed, none, "in each set, 1 to 100", ""},
+            {"intensity", fraction, optional, none, "of the lift's estimated maximum", ""},
+            {"reps_in_reserve", number, optional, none, "at the end of each set", ""},
+            {"load", mass, optional, none, "total, as the lift counts it", ""},
+            {"load_words", text, optional, none, "how it is made", ""},
+            {"rest_minutes", number, needed, none, "0 to 60", ""},
+            {"purpose", text, optional, none, "key of the quality it serves", ""},
+            {"reason", text, optional, none, "why this, why here", ""},
+            {"overridden", text, optional, none, "cautions overridden with a kept reason, several divided by ';'", ""}};
+}
+
+Columns set_columns() {
+    return {{"key", text, optional, exact, "8 to 64 letters, digits or '-'; made from the line when empty", ""},
+            {"athlete", text, needed, none, athlete_meaning, ""},
+            {"date", date, needed, none, date_meaning, ""},
+            {"exercise", text, needed, none, "key or name of the exercise", ""},
+            {"set_number", whole, needed, none, "1 to 40", ""},
+            load("total, as the lift counts it; for pull-ups added"),
+            {"reps", whole, optional, none, "1 to 100", ""},
+            {"reps_in_reserve", number, optional, none, "0 to 20", ""},
+            {"speed", speed, optional, none, "of the ball", ""},
+            {"block", text, optional, none, "the block it belongs to", ""},
+            note()};
+}
+
+Columns override_columns() {
+    return {athlete(),
+            {"exercise", text, needed, exact, "key or name of the exercise", ""},
+            {"caution", text, needed, exact, "key of the caution", ""},
+            date_of(date_meaning),
+            {"coach", text, needed, exact, "who decided", ""},
+            {"reason", text, needed, exact, "why, in at least 10 characters", ""}};
 }
 
 }  // namespace
 
-std::vector<std::string> written_columns(RecordKind kind) {
-    std::vector<std::string> names;
-    for (const auto& column : columns_of(kind))
-        names.push_back(*column.dimension ? columns_of_quantity(column.name, column.dimension).front() : column.name);
-    return names;
+const std::vector<RecordColumn>& record_columns(RecordKind kind) {
+    static const std::array<Columns, words_of<RecordKind>.size()> all{
+        facility_columns(), kit_columns(),   athlete_columns(),    test_columns(), throw_columns(),
+        calendar_columns(), block_columns(), block_line_columns(), set_columns(),  override_columns()};
+    return all[static_cast<std::size_t>(kind)];
 }
 
-std::vector<std::string> readable_columns(RecordKind kind) {
+const RecordColumn* find_column(RecordKind kind, std::string_view name) {
+    const auto& columns = record_columns(kind);
+    const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& each) { return each.name == name; });
+    return found == columns.end() ? nullptr : &*found;
+}
+
+std::vector<std::string> header_names(const RecordColumn& column) {
+    const auto units = units_of(column.holds);
     std::vector<std::string> names;
-    for (const auto& column : columns_of(kind)) {
-        if (!*column.dimension) names.push_back(column.name);
-        else
-            for (auto& name : columns_of_quantity(column.name, column.dimension)) names.push_back(std::move(name));
+    for (const auto& base : {column.name, column.also}) {
+        if (base.empty()) continue;
+        if (units.empty()) names.push_back(base);
+        for (const auto& unit : units) names.push_back(base + (*unit.suffix ? "_" : "") + unit.suffix);
     }
-    if (kind == RecordKind::throws) names.push_back("effort_percent");
     return names;
-}
-
-std::vector<std::string> needed_columns(RecordKind kind) {
-    std::vector<std::string> names;
-    for (const auto& column : columns_of(kind))
-        if (column.needed) names.push_back(column.name);
-    return names;
-}
-
-std::size_t key_cells(RecordKind kind) {
-    switch (kind) {
-    case RecordKind::facility: return 0;  // there is one
-    case RecordKind::kit: return 2;
-    case RecordKind::athletes: return 1;
-    case RecordKind::test_results: return 5;
-    case RecordKind::throws: return 3;
-    case RecordKind::calendar: return 3;
-    case RecordKind::blocks: return 1;
-    case RecordKind::block_lines: return 4;
-    case RecordKind::sets: return 1;
-    case RecordKind::overrides: return 4;
-    }
-    assert(!"every kind has a key");
-    return 0;
-}
-
-std::string noun_of(RecordKind kind) {
-    static const std::map<RecordKind, std::string> nouns{
-        {RecordKind::facility, "the facility"}, {RecordKind::kit, "an item"},       {RecordKind::athletes, "an athlete"},
-        {RecordKind::test_results, "a reading"}, {RecordKind::throws, "throws"},    {RecordKind::calendar, "a day"},
-        {RecordKind::blocks, "a block"},        {RecordKind::block_lines, "a line of a block"}, {RecordKind::sets, "a set"},
-        {RecordKind::overrides, "an override"}};
-    return nouns.at(kind);
 }
 
 }  // namespace amentum

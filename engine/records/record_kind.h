@@ -1,18 +1,18 @@
-// The kinds of file that go in and out, each with its columns.
+// The files a facility's records are kept in outside the program, and the order in which they can be taken in.
 //
-// A quantity's column ends in its unit; one of several may be used: load_lb or load_kg. Files written by this program
-// use SI (kg, m, m/s, s, N; angles in degrees) so that what is read back is the same, bit for bit.
-// The columns and an example of each kind: docs/guide/import_records.md.
+// Each kind is one table, each file one kind: "athletes.csv". A file may name only what is held when it is taken
+// (an athlete's kit, a test's athlete), so kinds are taken in import_order().
 #pragma once
 
 #include "values/enum_words.h"
 
-#include <string>
 #include <vector>
 
 namespace amentum {
 
-enum class RecordKind { facility, kit, athletes, test_results, throws, calendar, blocks, block_lines, sets, overrides };
+enum class RecordKind {
+    facility, kit, athletes, test_results, throws, calendar, blocks, block_lines, sets, overrides,
+};
 template <>
 inline constexpr std::array<std::pair<RecordKind, std::string_view>, 10> words_of<RecordKind>{
     {{RecordKind::facility, "facility"},
@@ -26,7 +26,6 @@ inline constexpr std::array<std::pair<RecordKind, std::string_view>, 10> words_o
      {RecordKind::sets, "sets"},
      {RecordKind::overrides, "overrides"}}};
 
-// The order in which files can be taken into an empty store: what is named must be there first.
 std::vector<RecordKind> import_order();
 
 }  // namespace amentum

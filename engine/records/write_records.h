@@ -1,7 +1,10 @@
-// Everything kept, as the files that parse_records reads: SI units, shortest decimals, the order of identity.
+// How are records written back? As the files parse_records reads, in the order in which they can be taken.
 //
-// Reading the files back, in import_order(), into an empty store gives an identical store; writing that store gives
-// the same bytes.
+// SI units, shortest decimals that read back as the same double, CRLF lines [Rfc4180]. Importing all files into an empty
+// store gives an equal store, and writing that store again gives the same bytes.
+// Contract (asserted): every record's athlete and kit are in the set, and ids are the slugs of their names.
+//
+// Example: write_records(records)[2].name == "athletes.csv"
 #pragma once
 
 #include "values/record_set.h"
@@ -12,7 +15,7 @@
 namespace amentum {
 
 struct RecordFile {
-    std::string name;  // "test_results.csv": the kind and .csv
+    std::string name;  // "athletes.csv"
     std::string text;
 };
 
