@@ -51,8 +51,8 @@ CautionAnswer cautions_against(const BlockRequest& request, const Exercise& exer
     return answer;
 }
 
-// 1 when the kit reaches the hardest load of the block, less in proportion when it does not; 0 when even its lightest
-// load is above the easiest one.
+// 1 when the kit reaches the hardest load of the block, less in proportion when it does not; 0 when even its
+// lightest load is above the easiest one.
 double reach_of_kit(const BlockRequest& request, const KitLoads& loads, const Exercise& exercise) {
     const auto maximum = lower_maximum(request, exercise);
     const LoadTable* table = loads.table(exercise);

@@ -1,8 +1,9 @@
 // Which exercises of the catalogue may this athlete do, in this gym?
 //
-// Out goes, in this order: what the kit cannot equip; what is for older athletes; what a caution speaks against for one
-// of the athlete's restrictions, unless the caution may be overridden and a coach's reason of at least ten letters is
-// kept (the caution "every_thrower" holds for all); a lift whose lightest makeable load is above the easiest load the block would ask for.
+// Out goes, in this order: what the kit cannot equip; what is for older athletes; what a caution speaks
+// against for one of the athlete's restrictions, unless the caution may be overridden and a coach's reason of
+// at least ten letters is kept (the caution "every_thrower" holds for all); a lift whose lightest makeable
+// load is above the easiest load the block would ask for.
 // The alternatives of a caution that took something away are preferred: worth 1.25 times as much (ours).
 // A gym whose heaviest load falls short of the load wanted makes the exercise worth less in proportion.
 // What it cannot tell: whether a restriction still holds; people who may, say so.

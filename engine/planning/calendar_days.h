@@ -1,7 +1,7 @@
 // What does the athlete's calendar say about one day?
 //
-// Entries are runs of days; a day may be in several. A start counts 48 h ahead as the day itself and the two calendar
-// days before it, because the calendar knows no hours.
+// Entries are runs of days; a day may be in several. A start counts 48 h ahead as the day itself and the two
+// calendar days before it, because the calendar knows no hours.
 //
 // Example: a start on the 4th -> legs_spared_on(2nd), (3rd), (4th); arm_spared_on(4th), (5th).
 #pragma once

@@ -198,8 +198,8 @@ void add_optional(Chooser& choose, Focus focus) {
 
 } // namespace
 
-// 1 to 3 sets under the youth rules [Faigenbaum2009] (from memory); the rest are proposals of this project, kept in the
-// region where more sets a week still bring a little more strength [Ralston2017].
+// 1 to 3 sets under the youth rules [Faigenbaum2009] (from memory); the rest are proposals of this project,
+// kept in the region where more sets a week still bring a little more strength [Ralston2017].
 int most_sets(Part part, Loading loading) {
     if (part == Part::mobility)
         return 2;

@@ -1,10 +1,10 @@
 // Which exercises do the rules of a block speak about?
 //
-// The words "heavy for the legs", "overhead" and "linear throw" have no standard; these are ours, read off an exercise's
-// part, region, pattern and means:
+// The words "heavy for the legs", "overhead" and "linear throw" have no standard; these are ours, read off an
+// exercise's part, region, pattern and means:
 //   heavy for the legs  a main lift or assistance of the legs or the whole body, unless band or body loads it
-//   hard on a tired arm a pattern named "overhead..." or "vertical_press" that is thrown or pressed, not stretched; and
-//                       whatever the catalogue's caution "day_after_pitching" speaks against
+//   hard on a tired arm a pattern named "overhead..." or "vertical_press", thrown or pressed, not stretched;
+//                       and whatever the catalogue's caution "day_after_pitching" speaks against
 //   linear throw        a ball throw that is speed work and whose pattern is not named "rotational..."
 // What it cannot tell: how heavy the athlete finds it.
 //

@@ -1,8 +1,8 @@
 // What can this kit load, asked many times during one plan: each table of loads is made once and kept.
 //
-// Has a kit what an exercise needs? All of `needs`, and the item that its means implies (for bars and columns one
-// whose label holds the exercise's `item`; for balls one inside the exercise's range and, for linear throws, of at most
-// 8 lb). Body work needs nothing more.
+// Has a kit what an exercise needs? All of `needs`, and the item that its means implies (for bars and columns
+// one whose label holds the exercise's `item`; for balls one inside the exercise's range and, for linear
+// throws, of at most 8 lb). Body work needs nothing more.
 // What it cannot tell: whether somebody else is using it.
 #pragma once
 
@@ -33,7 +33,8 @@ public:
         return faults_;
     } // items without a mass, in whole sentences
 
-    // Between the exercise's lightest and heaviest; linear throws at most 8 lb. Compared exactly, as loads are made.
+    // Between the exercise's lightest and heaviest; linear throws at most 8 lb. Compared exactly, as loads
+    // are made.
     static bool suits(const Exercise& exercise, Mass load);
 
 private:

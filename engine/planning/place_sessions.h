@@ -1,15 +1,18 @@
 // On which day does each session of each week fall?
 //
-// Of all ways to put a week's sessions on its days the cheapest is taken; costs are ours and only their order of size
-// matters (place_sessions.cpp). What they say:
+// Of all ways to put a week's sessions on its days the cheapest is taken; costs are ours and only their order
+// of size matters (place_sessions.cpp). What they say:
 //   never on a day off, a game or a start; on a day of travel only when no other day is free;
-//   a session with heavy leg work not in the 48 h before a start (two calendar days before it, and the day), and
-//   rather in the two days after one; work hard on a tired arm not on the day of a start nor the day after;
-//   spaced out; on the weekdays it usually falls on; in its order. Youth: never on two days running [Faigenbaum2009].
+//   a session with heavy leg work not in the 48 h before a start (two calendar days before it, and the day),
+//   and rather in the two days after one; work hard on a tired arm not on the day of a start nor the day
+//   after; spaced out; on the weekdays it usually falls on; in its order;
+//   youth: never on two days running [Faigenbaum2009].
 // When it cannot be moved clear, the session is marked to spare the legs or the arm.
-// Range: 1 to 5 sessions, any weekdays. What it cannot tell: the hour of a game; a game the athlete may pitch in.
+// Range: 1 to 5 sessions, any weekdays. What it cannot tell: the hour of a game; a game the athlete may pitch
+// in.
 //
-// Example: sessions on Monday, Wednesday, Friday and a start on Saturday: Friday's leg session moves to an earlier day.
+// Example: sessions on Monday, Wednesday, Friday and a start on Saturday: Friday's leg session moves to an
+// earlier day.
 #pragma once
 
 #include "planning/choose_exercises.h"

@@ -4,7 +4,7 @@
 #include "planning/check_request.h"
 #include "planning/dose.h"
 #include "planning/exercise_classes.h"
-#include "planning/load_sets.h"
+#include "planning/plan_sets.h"
 #include "planning/reasons.h"
 
 #include <algorithm>
@@ -103,7 +103,7 @@ private:
     BlockLine written(const MesoPlan& meso, const PlacedSession& place, const WeekOfWave& week, int number,
                       int order, const DayLine& line, int sets) const {
         const Exercise& exercise = *line.what->exercise;
-        const LoadedSets loaded = load_sets(request_, loads_, exercise, week);
+        const LoadedSets loaded = plan_sets(request_, loads_, exercise, week);
         const LineStory story{*line.what,      line.stands_in_for, line.why, place, week,
                               meso.first_week, meso.last_week,     loaded,   order};
         return {week.week,

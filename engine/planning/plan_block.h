@@ -1,33 +1,35 @@
 // What should the next training block be, in loads this gym can make?
 //
-// A block of 4 to 16 weeks is built from what limits the athlete's velocity, what stands in the gym, what the calendar
-// leaves free, what the athlete may not do and how many minutes there are. First form: a fixed order of rules, no
-// search. A search that replaces it keeps this header: request in, block or refusal out.
+// A block of 4 to 16 weeks is built from what limits the athlete's velocity, what stands in the gym, what the
+// calendar leaves free, what the athlete may not do and how many minutes there are. First form: a fixed order
+// of rules, no search. A search that replaces it keeps this header: request in, block or refusal out.
 //
 // The steps, one file each:
-//   choose_exercises   what remains after equipment, cautions, age and ball mass; what each session is made of
+//   allowed_exercises  what remains after equipment, cautions, age and ball mass
+//   choose_exercises   what each session is made of
 //   place_sessions     which day each session falls on; which sessions must spare the legs or the arm
 //   wave               intensity and share of sets of every week; every fourth week has about half the sets
 //   dose               sets of every line; the least valuable lines leave when the minutes run out
-//   loads              makeable loads, repetitions, reserve
+//   plan_sets          makeable loads, repetitions, reserve
 //   reasons            one sentence on every line
 //
 // Rules and where they come from:
 //   loads >= 60 % of the maximum for strength, rising by waves [Schoenfeld2017] [Williams2017b];
 //   repetitions in a set: effective repetitions = repetitions + reserve, %1RM by Epley's line [Epley1985];
-//   start from mean - 1 standard error, step 2 to 10 % at a time, repetitions before a larger step [ACSM2009];
-//   the fourth week halves the sets and keeps the intensity, because a full stop costs strength [Coleman2024];
-//   rest above two minutes for main lifts [Grgic2018]; youth 2 to 3 days not next to each other, 1 to 3 sets of 6 to 15,
-//   no maximal attempts [Faigenbaum2009] [Stricker2020];
-//   nothing heavy for the legs in the 48 h before a start, nothing hard on the arm on the day of pitching and the day after,
-//   linear ball throws at most 8 lb, high-to-low column pulls: common practice, no source.
+//   start from mean - 1 standard error, steps of 2 to 10 %, repetitions before a larger step [ACSM2009];
+//   the fourth week halves the sets at the same intensity; a full stop costs strength [Coleman2024];
+//   rest above two minutes for main lifts [Grgic2018]; youth 2 to 3 days not next to each other, 1 to 3 sets
+//   of 6 to 15, no maximal attempts [Faigenbaum2009] [Stricker2020];
+//   nothing heavy for the legs in the 48 h before a start, nothing hard on the arm on the day of pitching and
+//   the day after, linear ball throws at most 8 lb, high-to-low column pulls: common practice, no source.
 // Units: minutes of a session, kg, years. Range: weeks 4 to 16, sessions 1 to 5 a week, 20 to 120 minutes.
-// Refuses: out_of_range for those numbers and for weights below 0; no_block_fits when no day is free or no exercise
-// is left, naming the limits that conflict.
-// What it cannot tell: whether this block is the best one; whether velocity will rise; whether the athlete is fit to
-// train. It never clears anybody: restrictions come from people who may.
+// Refuses: out_of_range for those numbers, weights below 0; no_block_fits when weekdays are fewer than
+// sessions, no day is free, or no exercise is left, naming the limits that conflict.
+// What it cannot tell: whether this block is the best one; whether velocity will rise; whether the athlete is
+// fit to train. It never clears anybody: restrictions come from people who may.
 //
-// Example: a request of 4 weeks, 3 sessions, 60 minutes -> a block whose week 4 has about half the sets of week 3.
+// Example: a request of 4 weeks, 3 sessions, 60 minutes -> a block whose week 4 has about half the sets of
+// week 3.
 #pragma once
 
 #include "values/athlete.h"
@@ -87,7 +89,8 @@ inline constexpr std::array<std::pair<TrainingStatus, std::string_view>, 3> word
 
 TrainingStatus training_status(const Athlete& athlete);
 
-// Youth rules hold below this age, in whole years [proposal of this project, no source: the positions say "youth"].
+// Youth rules hold below this age, in whole years [proposal of this project, no source: the positions say
+// "youth"].
 inline constexpr int youth_rules_below_age = 14;
 
 inline constexpr double shortest_session_minutes = 20, longest_session_minutes = 120;

@@ -2,7 +2,8 @@
 //
 //   worth(e) = sum over qualities q of  w_q x share(e, q)
 //   w_q      = 0.85 x weight_q / (sum of weights) + 0.15 / (number of trainable qualities)
-// The second part keeps every quality ready whatever limits; both shares are a proposal of this project, no source.
+// The second part keeps every quality ready whatever limits; both shares are a proposal of this project, no
+// source.
 // When the limiters cannot be told apart, or all weights are 0, w_q is the same for every trainable quality.
 // Qualities that cannot be trained (body size, velocity itself) are worth nothing.
 // What it cannot tell: how much velocity a set brings.

@@ -1,12 +1,13 @@
 // Why is this line here? One sentence: what it serves, why in this place, which limit shaped it.
 //
-// "Goes with" and never "causes": a limiter's gain is an association with an interval, in the words that came with it.
-// Example: "Leading limiter, single-leg strength, which goes with +0.8 mph (80 %: 0.1 to 1.6); main lift kept in weeks
-// 1 to 4; 80 % of the lower side of the estimate, made not above."
+// "Goes with" and never "causes": a limiter's gain is an association with an interval, in the words that came
+// with it.
+// Example: "Leading limiter, single-leg strength, which goes with +0.8 mph (80 %: 0.1 to 1.6); main lift kept
+// in weeks 1 to 4; 80 % of the lower side of the estimate, made not above."
 #pragma once
 
-#include "planning/load_sets.h"
 #include "planning/place_sessions.h"
+#include "planning/plan_sets.h"
 
 #include <string>
 

@@ -17,8 +17,9 @@ int repetitions_possible(double fraction) {
     return std::max(1, static_cast<int>(std::floor(30.0 * (1.0 / fraction - 1.0) + rounding)));
 }
 
-// Youth 6 to 15 in strength work and 3 to 6 in speed work [Faigenbaum2009] (details from memory); 1 to 12 for trained
-// and 8 to 12 for new lifters [ACSM2009], speed at most 5 so that no repetition is slow (proposal of this project).
+// Youth 6 to 15 in strength work and 3 to 6 in speed work [Faigenbaum2009] (details from memory); 1 to 12 for
+// trained and 8 to 12 for new lifters [ACSM2009], speed at most 5 so that no repetition is slow (proposal of
+// this project).
 RepetitionRange repetition_range(Part part, Loading loading) {
     if (part == Part::speed)
         return {3, loading == Loading::youth ? 6 : 5};

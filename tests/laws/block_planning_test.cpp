@@ -1,5 +1,6 @@
-// Laws every block obeys, over 500 seeded random athletes, gyms and calendars: half with the invented exercises of the
-// unit tests, half with the real catalogue. Nothing here asks the planner or the equipment module how it got there:
+// Laws every block obeys, over 500 seeded random athletes, gyms and calendars: half with the invented
+// exercises of the unit tests, half with the real catalogue. Nothing here asks the planner or the equipment
+// module how it got there:
 // loads are enumerated plate by plate, minutes added up, dates compared.
 #include "guard_rails/check_block.h"
 #include "planning/plan_block.h"
@@ -49,7 +50,8 @@ private:
     std::mt19937_64 stream_;
 };
 
-// --- random worlds ---------------------------------------------------------------------------------------------
+// --- random worlds
+// ---------------------------------------------------------------------------------------------
 
 KitItem column_item(Dice& dice) {
     return {ItemKind::column, "column",         1, {}, {}, dice.chance(50) ? 0.5 : 1.0,
@@ -146,7 +148,8 @@ Case random_case(Dice& dice, const invented::World& world, const ReferenceTables
     return {std::move(request), quiet};
 }
 
-// --- what the gym can make, plate by plate -----------------------------------------------------------------------
+// --- what the gym can make, plate by plate
+// -----------------------------------------------------------------------
 
 using Sums = std::vector<double>; // kg
 
@@ -209,7 +212,8 @@ Sums makeable(const Kit& kit, const Exercise& e) {
     return sums;
 }
 
-// --- the laws -----------------------------------------------------------------------------------------------------
+// --- the laws
+// -----------------------------------------------------------------------------------------------------
 
 const Exercise& exercise_of(const BlockRequest& request, const std::string& key) {
     const auto found = std::find_if(request.catalogue.begin(), request.catalogue.end(),

@@ -2,8 +2,8 @@
 #include "planning/calendar_days.h"
 #include "planning/dose.h"
 #include "planning/exercise_classes.h"
-#include "planning/load_sets.h"
 #include "planning/methods.h"
+#include "planning/plan_sets.h"
 #include "planning/repetitions.h"
 #include "planning/tests/invented_gym.h"
 #include "planning/wave.h"
@@ -13,7 +13,8 @@
 using namespace amentum;
 
 TEST_CASE("repetitions possible follow Epley's line turned round, never below one") {
-    // Epley 1985: 1RM = w (1 + n / 30). 100 kg x 10 -> 133.33, so 75 % allows 10; 100 x 6 -> 120, so 83.33 % allows 6.
+    // Epley 1985: 1RM = w (1 + n / 30). 100 kg x 10 -> 133.33, so 75 % allows 10; 100 x 6 -> 120, so 83.33 %
+    // allows 6.
     CHECK(repetitions_possible(0.75) == 10);
     CHECK(repetitions_possible(100.0 / 120.0) == 6);
     CHECK(repetitions_possible(0.80) == 7); // 7.5
@@ -95,7 +96,7 @@ LoadedSets loaded(const invented::World& world, const std::string& key, const Bl
                   int week = 2) {
     const KitLoads loads(request.kit);
     const auto wave = plan_wave(request.weeks, loading_of(request.athlete, request.start));
-    return load_sets(request, loads, world.exercise_called(key), wave[static_cast<std::size_t>(week - 1)]);
+    return plan_sets(request, loads, world.exercise_called(key), wave[static_cast<std::size_t>(week - 1)]);
 }
 
 } // namespace
@@ -103,7 +104,8 @@ LoadedSets loaded(const invented::World& world, const std::string& key, const Bl
 TEST_CASE("a load starts from the lower side of the estimate and is never above it") {
     const invented::World world;
     const auto sets = loaded(world, "hex_low", world.request());
-    // 180 - 6 = 174 kg; 80 % = 139.2 kg = 306.88 lb. 60 lb bar, pairs 45 x 4, 25 x 2, 10 x 2, 5 x 2, 2.5 x 2: 5 lb steps.
+    // 180 - 6 = 174 kg; 80 % = 139.2 kg = 306.88 lb. 60 lb bar, pairs 45 x 4, 25 x 2, 10 x 2, 5 x 2, 2.5 x 2:
+    // 5 lb steps.
     CHECK(sets.load->pounds() == doctest::Approx(305));
     CHECK(sets.reps == 5);
     CHECK(*sets.reserve == 2);

@@ -1,4 +1,4 @@
-#include "planning/load_sets.h"
+#include "planning/plan_sets.h"
 
 #include "equipment/load_words.h"
 #include "planning/exercise_classes.h"
@@ -122,7 +122,7 @@ LoadedSets unloaded(const Case& c) {
 }
 
 // What is lifted is body mass and what hangs from it.
-LoadedSets load_body(const Case& c, Mass maximum) {
+LoadedSets body_and_plates(const Case& c, Mass maximum) {
     const Mass body = Mass::kilograms(c.request.body_mass->value);
     const Mass added = maximum * c.fraction() - body;
     const LoadTable* table = c.loads.table(c.exercise);
@@ -156,7 +156,7 @@ LoadedSets load_body(const Case& c, Mass maximum) {
             "body mass is more than this week's " + percent(c.fraction())};
 }
 
-LoadedSets load_lift(const Case& c, Mass maximum, const LoadTable& table) {
+LoadedSets lift_of(const Case& c, Mass maximum, const LoadTable& table) {
     const Mass wanted = maximum * c.fraction();
     const Mass target = c.exercise.heaviest ? std::min(wanted, *c.exercise.heaviest) : wanted;
     const LoadChoice choice = table.choose(target);
@@ -185,7 +185,7 @@ LoadedSets load_lift(const Case& c, Mass maximum, const LoadTable& table) {
 
 } // namespace
 
-LoadedSets load_sets(const BlockRequest& request, const KitLoads& loads, const Exercise& exercise,
+LoadedSets plan_sets(const BlockRequest& request, const KitLoads& loads, const Exercise& exercise,
                      const WeekOfWave& week) {
     const Case c{request, loads, exercise, week, loading_of(request.athlete, request.start)};
     const auto maximum = lower_maximum(request, exercise);
@@ -193,16 +193,16 @@ LoadedSets load_sets(const BlockRequest& request, const KitLoads& loads, const E
     if (exercise.means == LoadMeans::ball)
         return throw_ball(c);
     if (maximum && moves_body_mass(exercise) && request.body_mass)
-        return load_body(c, *maximum);
+        return body_and_plates(c, *maximum);
     if (exercise.means == LoadMeans::band || exercise.means == LoadMeans::body)
         return unloaded(c);
     if (!maximum || moves_body_mass(exercise))
         return find_load(c);
-    return load_lift(c, *maximum, *table);
+    return lift_of(c, *maximum, *table);
 }
 
-// Above two minutes for trained people's heavy sets, one to two for new lifters [Grgic2018]; never longer than the time
-// of a set leaves after half a minute of work.
+// Above two minutes for trained people's heavy sets, one to two for new lifters [Grgic2018]; never longer
+// than the time of a set leaves after half a minute of work.
 double rest_minutes(const Exercise& exercise, Loading loading) {
     double wanted = 1;
     if (exercise.part == Part::main_lift)
