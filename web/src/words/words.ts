@@ -1,0 +1,15 @@
+// Every sentence the pages themselves say, in one place (English). Sentences about numbers come from the server.
+export const words = {
+  facilityPages: {
+    roster: 'Throwers',
+    test_day: 'Test day',
+    plan_block: 'Blocks',
+    load_bar: 'Load a bar',
+    import_records: 'Records in',
+    method: 'Methods',
+  } as Record<string, string>,
+  loading: 'Reading the records …',
+  stopTitle: 'When to stop and see a clinician',
+  localRules: 'Usual cautions only. Local rules and licensed practice come first.',
+  noThrowers: 'No throwers yet. Bring a table of athletes under “Records in”.',
+};

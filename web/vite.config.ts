@@ -1,0 +1,7 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  plugins: [svelte()],
+  build: { outDir: 'dist', emptyOutDir: true, target: 'es2020' },
+});
