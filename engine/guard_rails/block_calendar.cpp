@@ -47,7 +47,7 @@ void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
 }
 
 bool overhead(const Exercise& exercise) {
-    const bool pattern = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_push";
+    const bool pattern = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_press";
     return pattern && exercise.part != Part::mobility && exercise.part != Part::trunk;
 }
 

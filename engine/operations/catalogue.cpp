@@ -14,7 +14,8 @@ CatalogueExercise shown(const ReferenceTables& tables, const Exercise& e) {
 
 CatalogueTest shown(const ReferenceTables& tables, const TestKind& kind) {
     const double factor = kind.scale == Scale::logarithmic ? 100 : 1;
-    return {kind.key, kind.name, tables.quality(kind.quality) ? tables.quality(kind.quality)->name : "", word(kind.unit), kind.trial_error * factor,
+    const Quality* quality = tables.quality(kind.quality);  // none for stature
+    return {kind.key, kind.name, quality ? quality->name : "", word(kind.unit), kind.trial_error * factor,
             kind.day_error * factor, kind.scale == Scale::logarithmic, kind.protocol, kind.sources};
 }
 

@@ -5,7 +5,27 @@
 #include "records/parse_records.h"
 #include "records/write_records.h"
 
+#include <iterator>
+
 namespace amentum {
+namespace {
+
+template <class Record>
+void append(std::vector<Record>& to, std::vector<Record>&& more) {
+    std::move(more.begin(), more.end(), std::back_inserter(to));
+}
+
+void add_records(RecordSet& to, RecordSet&& more) {
+    if (more.facility) to.facility = more.facility;
+    append(to.kits, std::move(more.kits));
+    append(to.athletes, std::move(more.athletes));
+    append(to.readings, std::move(more.readings));
+    append(to.throws, std::move(more.throws));
+    append(to.calendar, std::move(more.calendar));
+    append(to.sets, std::move(more.sets));
+}
+
+}  // namespace
 
 Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
     auto& inside = workplace.inside();
@@ -16,14 +36,17 @@ Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
         return Refusal{RefusalCode::already_held, "This store already holds athletes; the demo facility needs an empty store.", "store",
                        "", "an empty store"};
     const DemoFacility made = make_demo_facility(static_cast<std::uint64_t>(seed), inside.today());
+    // Through the same reading as a coach's own files, each seeing what stands before it; kept in one piece.
+    RecordSet taken;
     for (const auto& file : write_records(made.records)) {
         const auto kind = from_word<RecordKind>(file.name.substr(0, file.name.rfind('.')));
-        const auto preview = parse_records(*kind, file.text, inside.tables, inside.store.load_all(), inside.today());
-        if (!preview) return preview.refusal();
-        for (const auto& line : preview->lines)
+        auto preview = parse_records(*kind, file.text, ImportContext{inside.tables, taken, inside.today()});
+        if (!preview.file_refusals.empty()) return preview.file_refusals.front();
+        for (const auto& line : preview.lines)
             if (line.refusal) return *line.refusal;
-        inside.store.save_records(preview->records);
+        add_records(taken, std::move(preview.new_records));
     }
+    inside.store.save_records(taken);
     const auto& records = made.records;
     DemoAnswer answer{records.facility->name, static_cast<int>(records.athletes.size()), static_cast<int>(records.readings.size()),
                       static_cast<int>(records.throws.size()), static_cast<int>(records.sets.size()), made.truth, ""};

@@ -22,15 +22,15 @@ Result<ImportRecordsAnswer> import_records(Workplace& workplace, const ImportRec
     const auto kind = from_word<RecordKind>(request.kind);
     if (!kind) return refuse_choice("kind", request.kind, all_words<RecordKind>());
     const auto held = inside.view();
-    const auto preview = parse_records(*kind, request.text, inside.tables, held->records, inside.today());
-    if (!preview) return preview.refusal();
-    ImportRecordsAnswer answer{request.kind, false, preview->count(LineVerdict::new_record), preview->count(LineVerdict::already_held),
-                               preview->count(LineVerdict::refused), "", {}};
-    if (request.take.value_or(false) && answer.refused == 0) {
-        if (answer.new_records > 0) inside.store.save_records(preview->records);
+    const auto preview = parse_records(*kind, request.text, ImportContext{inside.tables, held->records, inside.today()});
+    if (!preview.file_refusals.empty()) return preview.file_refusals.front();
+    ImportRecordsAnswer answer{request.kind, false, preview.count(Verdict::added), preview.count(Verdict::already_held),
+                               preview.count(Verdict::refused), "", {}};
+    if (request.take.value_or(false) && preview.can_be_taken()) {
+        if (answer.new_records > 0) inside.store.save_records(preview.new_records);
         answer.taken = true;
     }
-    for (const auto& line : preview->lines) {
+    for (const auto& line : preview.lines) {
         answer.lines.push_back({line.line, word(line.verdict), line.words, {}});
         if (line.refusal) answer.lines.back().refusal = shown_refusal(*line.refusal);
     }

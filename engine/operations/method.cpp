@@ -57,7 +57,7 @@ Result<MethodRun> run_method(const std::string& name, const std::map<std::string
         const auto answer = method.run(*arguments);
         if (!answer) return answer.refusal();
         MethodRun run{name, inputs, {}, answer->notes, method.sources};
-        for (const auto& output : answer->outputs) run.outputs.emplace_back(output.name, ShownOutput{output.value, output.unit, output.standard_error});
+        for (const auto& output : answer->outputs) run.outputs.emplace(output.name, ShownOutput{output.value, output.unit, output.standard_error});
         return run;
     }
     return refuse_unknown("method", name, names);

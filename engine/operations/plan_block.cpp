@@ -12,6 +12,9 @@
 namespace amentum {
 namespace {
 
+constexpr const char* undecided =
+    "The records cannot tell which quality is best to train: the sets follow each one's expected gain, and these lie close together.";
+
 Date next_monday(Date today) { return today + (8 - today.iso_weekday()); }
 
 Result<std::vector<int>> weekdays_of(const std::vector<std::string>& names) {
@@ -57,13 +60,12 @@ std::vector<Entry> of_athlete(const std::vector<Entry>& entries, const AthleteId
 }
 
 Result<BlockRequest> request_for(const Workplace::Inside& inside, const FacilityView& view, const PlanBlockRequest& asked,
-                                 const Athlete& athlete, const Kit& kit) {
+                                 const Athlete& athlete, const Kit& kit, const LimiterWork& work) {
     const Date today = inside.today();
     const auto start = asked.start ? parse_date(*asked.start, "start") : Result<Date>(next_monday(today));
     if (!start) return start.refusal();
     const auto weekdays = weekdays_of(asked.training_days);
     if (!weekdays) return weekdays.refusal();
-    const auto work = limiter_work(view, inside.tables, athlete, today);
     const auto speed = shown_unit(TestUnit::metre_per_second, view.records.facility.value_or(Facility{"This facility"}));
     BlockRequest request{athlete, kit, *start, asked.weeks.value_or(4), asked.sessions_per_week.value_or(3),
                          asked.minutes.value_or(60), *weekdays, inside.tables.qualities, inside.tables.exercises,
@@ -71,7 +73,6 @@ Result<BlockRequest> request_for(const Workplace::Inside& inside, const Facility
     request.overrides = of_athlete(view.records.overrides, athlete.id);
     request.calendar = of_athlete(view.records.calendar, athlete.id);
     request.priorities = priorities_of(work, speed);
-    request.limiters_known = work.answer.can_tell;
     request.maxima = maxima_of(view, inside.tables, athlete, today);
     if (const Series* mass = view.one_series(athlete.id.text, "body_mass")) request.body_mass = level_today(*mass, today);
     request.model = "block planner 1; " + work.model;
@@ -97,10 +98,12 @@ Result<BlockAnswer> plan_block(Workplace& workplace, const PlanBlockRequest& ask
     if (!athlete) return athlete.refusal();
     const auto kit = kit_named(*view, asked.kit.value_or((*athlete)->kit.text));
     if (!kit) return kit.refusal();
-    const auto request = request_for(inside, *view, asked, **athlete, **kit);
+    const auto work = limiter_work(*view, inside.tables, **athlete, inside.today());
+    const auto request = request_for(inside, *view, asked, **athlete, **kit, work);
     if (!request) return request.refusal();
-    const auto block = plan_block(*request);
+    auto block = plan_block(*request);
     if (!block) return block.refusal();
+    if (!work.answer.can_tell) block->notes.insert(block->notes.begin(), undecided);
     if (const auto begun = check_not_begun(*view, *block); !begun) return begun.refusal();
     inside.store.save_block(*block);
     return block_answer(inside, *inside.view(), *block);

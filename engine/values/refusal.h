@@ -66,6 +66,7 @@ public:
     const T& operator*() const& { return value(); }
     T&& operator*() && { return std::move(*this).value(); }
     const T* operator->() const { return &value(); }
+    T* operator->() { assert(*this); return std::get_if<T>(&held_); }
     const Refusal& refusal() const { assert(!*this); return *std::get_if<Refusal>(&held_); }
 
 private:

@@ -1,6 +1,7 @@
 #include "operations/inside/change_answer.h"
 
 #include "inference/change.h"
+#include "inference/expected_growth.h"
 #include "inference/test_scale.h"
 #include "reports/sentences.h"
 #include "values/shortest_decimal.h"
@@ -11,15 +12,21 @@
 namespace amentum {
 namespace {
 
-// Velocity that growth alone brings a thrower below 18: 1.5 mph a year of age [Sgroi2015, regression of 420 youths].
-constexpr double growth_mph_a_year = 1.5;
 // Taken when fewer than two throwers have the test: one published day-to-day error is worth noticing (proposal).
 constexpr double worthwhile_in_errors = 1.0;
 
-double growth_between(const Athlete& athlete, Date from, Date to) {
-    const double young = std::min(18.0, decimal_years(athlete.birth_date, to)) -
-                         std::min(18.0, decimal_years(athlete.birth_date, from));
-    return Speed::miles_per_hour(growth_mph_a_year * std::max(0.0, young)).metres_per_second();
+// How much taller, when the stature was taped more than once.
+std::optional<Length> taller_by(const FacilityView& view, const Athlete& athlete, Date from, Date to) {
+    const Series* taped = view.one_series(athlete.id.text, "stature");
+    if (!taped || taped->values.size() < 2) return std::nullopt;
+    const auto& trajectory = taped->trajectory.front();
+    return Length::metres(trajectory.state_on(to.days_since_1970()).mean - trajectory.state_on(from.days_since_1970()).mean);
+}
+
+double growth_between(const FacilityView& view, const Athlete& athlete, Date from, Date to) {
+    return expected_growth(decimal_years(athlete.birth_date, from), decimal_years(athlete.birth_date, to),
+                           taller_by(view, athlete, from, to))
+        .velocity.metres_per_second();
 }
 
 double worthwhile_on_scale(const FacilityView& view, const TestKind& kind) {
@@ -33,15 +40,6 @@ double worthwhile_on_scale(const FacilityView& view, const TestKind& kind) {
     return spread > 0 ? spread : worthwhile_in_errors * kind.day_error;
 }
 
-const char* word_of(ChangeVerdict verdict) {
-    switch (verdict) {
-    case ChangeVerdict::gained: return "gained";
-    case ChangeVerdict::lost: return "lost";
-    case ChangeVerdict::cannot_tell: return "cannot_tell";
-    }
-    return "cannot_tell";
-}
-
 }  // namespace
 
 JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete,
@@ -50,8 +48,8 @@ JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityV
     const auto& trajectory = series.trajectory.front();
     const auto unit = shown_unit(kind.unit, view.records.facility.value_or(Facility{"This facility"}));
     const Date first = Date::from_days(trajectory.points[from].day), last = Date::from_days(trajectory.points[to].day);
-    const bool growing = kind.quality == "throwing_velocity" && growth_between(athlete, first, last) > 0;
-    const double growth = growing ? growth_between(athlete, first, last) : 0;
+    const double growth = kind.quality == "throwing_velocity" ? std::max(0.0, growth_between(view, athlete, first, last)) : 0;
+    const bool growing = growth > 0;
     const double worthwhile = worthwhile_on_scale(view, kind);
     const auto judged = judge_trajectory_change(trajectory, from, to, worthwhile, growth);
 
@@ -67,7 +65,7 @@ JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityV
     JudgeChangeAnswer answer{athlete.id.text, kind.key, kind.name, first.text(), last.text(), measured * unit.factor,
                              shown_estimate(on_unit(judged.likely.value), band, unit), on_unit(worthwhile) * unit.factor,
                              judged.chance_gained, judged.chance_lost, on_unit(detectable) * unit.factor, {},
-                             word_of(judged.verdict), {describe_change(words, unit)}};
+                             word(judged.verdict), {describe_change(words, unit)}};
     if (growing) {
         const double shown = growth * unit.factor;
         answer.growth = ShownEstimate{shown, shown, shown, unit.unit, unit.decimals};

@@ -3,11 +3,15 @@
 
 #include "guard_rails/finding.h"
 #include "operations/athlete_record.h"
+#include "operations/inside/inside.h"
 
 #include <vector>
 
 namespace amentum {
 
 std::vector<ShownFinding> shown_findings(const std::vector<Finding>&);
+
+// Every rule about blocks, checked anew on what is about to be shown.
+std::vector<ShownFinding> block_findings(const Workplace::Inside&, const FacilityView&, const Block&, const Athlete&, const Kit&);
 
 }  // namespace amentum

@@ -48,16 +48,29 @@ std::string leading_words(const LimiterWork& work, const LimiterLine& first, con
            describe_chance(first.chance_best) + " chance that it is the best one to train.";
 }
 
+// The fewest leading qualities among which the best one is with a chance of 80 % or more.
+std::string likely_among(const FindLimitersAnswer& answer) {
+    std::vector<const LimiterLine*> ordered;
+    for (const auto& line : answer.limiters) ordered.push_back(&line);
+    std::stable_sort(ordered.begin(), ordered.end(), [](auto a, auto b) { return a->chance_best > b->chance_best; });
+    std::string names;
+    double chance = 0;
+    for (const auto* line : ordered) {
+        names += (names.empty() ? "" : ", ") + line->name;
+        chance += line->chance_best;
+        if (chance >= 0.8) break;
+    }
+    return "The best one to train is among: " + names + " (" + describe_chance(chance) + " together).";
+}
+
 std::vector<std::string> words_of_answer(const FindLimitersAnswer& answer, const LimiterWork& work, const ShownUnit& speed) {
     std::vector<std::string> words{leading_words(work, answer.limiters.front(), speed)};
+    if (!work.answer.can_tell) words.push_back(likely_among(answer));
     if (!answer.test_next.empty()) words.push_back(answer.test_next_words);
     words.push_back("Not knowing which is best costs " + format_fixed(work.answer.value_of_knowing * speed.factor, 2) + " " +
                     speed.unit + " on average; the smallest worthwhile change of velocity here is " +
                     format_fixed(work.smallest_worthwhile * speed.factor, 1) + " " + speed.unit + ".");
-    words.push_back("How strongly each quality goes with velocity is the literature's, from small samples, not yet your athletes'. "
-                    "Where this thrower stands is your tests'.");
-    if (work.under_18)
-        words.push_back("Below 18, age, height and body mass explain most of velocity; each level here is taken after them.");
+    for (const auto& sentence : work.answer.words) words.push_back(sentence);
     if (!work.spread_from_here)
         words.push_back("Too few throwers here have a velocity test; a usual spread within a team (2 m/s) was taken.");
     return words;
@@ -91,8 +104,8 @@ FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const Facilit
 
 std::string short_limiter_words(const FindLimitersAnswer& answer) {
     const auto& first = answer.limiters.front();
-    if (answer.verdict != "cannot_tell") return first.name + " (" + describe_chance(first.chance_best) + ")";
-    return answer.test_next_words.empty() ? "cannot tell" : "cannot tell yet";
+    const std::string likeliest = first.name + " (" + describe_chance(first.chance_best) + ")";
+    return answer.verdict == "cannot_tell" ? "cannot tell; likeliest " + likeliest : likeliest;
 }
 
 }  // namespace amentum

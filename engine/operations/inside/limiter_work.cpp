@@ -69,7 +69,7 @@ LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables
     work.smallest_worthwhile = worthwhile_share * work.velocity_spread;
     work.under_18 = whole_years(athlete.birth_date, today) < 18;
 
-    LimiterQuestion question{{}, work.velocity_spread, work.smallest_worthwhile, work.under_18, seed};
+    LimiterQuestion question{{}, work.velocity_spread, work.smallest_worthwhile, work.under_18, seed, athlete.training_years};
     for (const auto& quality : tables.qualities) {
         if (!quality.trainable || !has_line(tables.velocity_priors, quality.key) ||
             !has_line(tables.attainable_changes, quality.key))
