@@ -18,7 +18,7 @@ std::string spaced(std::string text) {
     return text;
 }
 
-std::string load_and_reps(const LineReader& reader) {
+std::string worked(const LineReader& reader) {
     const std::string load = reader.said("load"), reps = reader.said("reps");
     if (reps.empty()) return load;
     return load.empty() ? reps + " repetitions" : load + " x " + reps;
@@ -34,7 +34,7 @@ struct Describe {
         return known ? known->name : key;
     }
     std::string measured(const Reading& r) const {
-        std::vector<std::string> parts{r.side == Side::none ? "" : word(r.side), load_and_reps(reader)};
+        std::vector<std::string> parts{r.side == Side::none ? "" : word(r.side), worked(reader)};
         for (const char* column : {"body_mass", "speed", "distance", "flight_time", "height", "angle", "force"})
             parts.push_back(reader.said(column));
         return listed(parts);
@@ -74,7 +74,7 @@ struct Describe {
     }
     LineWords operator()(const SetDone& s) const {
         return {"a set", listed({name(s.athlete), s.date.text(), exercise(s.exercise), "set " + std::to_string(s.set_number),
-                                 load_and_reps(reader), reader.said("speed")})};
+                                 worked(reader), reader.said("speed")})};
     }
     LineWords operator()(const Override& o) const {
         return {"an overridden caution", listed({name(o.athlete), exercise(o.exercise), o.caution, o.coach, o.reason})};

@@ -31,7 +31,10 @@ Refusal refuse_column(RecordKind kind, const CsvTable& table, const std::string&
         sentence += " Its unit belongs into its name: \"" + header_names(*bare).front() + "\".";
     else if (const auto near = nearest_name(given, known))
         sentence += " Did you mean \"" + *near + "\"?";
-    return {RefusalCode::unknown_field, sentence, line_of(table), given, "the columns of docs/guide/records_in.md"};
+    std::string allowed;
+    for (const auto& column : record_columns(kind))
+        allowed += (allowed.empty() ? "" : ", ") + header_names(column).front();
+    return {RefusalCode::unknown_field, sentence, line_of(table), given, allowed};
 }
 
 std::vector<Refusal> check_columns(RecordKind kind, const CsvTable& table, const FileLayout& layout) {

@@ -1,10 +1,12 @@
 // Tests, throws, days and sets: what was done, and when.
 #include "records/inside/read_line.h"
 
+#include "inference/random_stream.h"
+
 #include <algorithm>
+#include <array>
 #include <cctype>
-#include <cstdint>
-#include <cstdio>
+#include <charconv>
 
 namespace amentum {
 namespace {
@@ -46,14 +48,13 @@ void read_quantities(LineReader& reader, Reading& r) {
     r.force = reader.force("force", limits::force_n);
 }
 
-// FNV-1a, 64 bits [Fnv2019]: the same line is the same set on any machine.
+// The same line is the same set on any machine.
 std::string key_made(const SetDone& set) {
-    std::uint64_t hash = 14695981039346656037u;
-    for (const char c : set.athlete.text + "\n" + set.date.text() + "\n" + set.exercise + "\n" + std::to_string(set.set_number))
-        hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211u;
-    char digits[17];
-    std::snprintf(digits, sizeof digits, "%016llx", static_cast<unsigned long long>(hash));
-    return std::string("file-") + digits;
+    const std::uint64_t hash = seed_from(
+        0, set.athlete.text + "\n" + set.date.text() + "\n" + set.exercise + "\n" + std::to_string(set.set_number));
+    std::array<char, 16> digits;
+    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), hash, 16).ptr;
+    return "file-" + std::string(digits.data(), end);
 }
 
 void read_key(LineReader& reader, SetDone& set) {
