@@ -14,19 +14,22 @@ namespace limits {
 
 inline constexpr Limits age_years{6, 80};
 inline constexpr Limits stature_m{1.0, 2.4}, sitting_height_m{0.5, 1.3}, training_years{0, 40};
-inline constexpr Limits load_kg{-100, 600};  // below 0: help, on pull-ups
-inline constexpr Limits body_mass_kg{15, 250}, speed_ms{0, 60}, radar_angle_deg{0, 90}, release_angle_deg{-90, 90};
-inline constexpr Limits distance_m{0.01, 160}, release_height_m{0, 10}, flight_time_s{0.05, 2}, height_m{0.01, 2.6};
+inline constexpr Limits load_kg{-100, 600}; // below 0: help, on pull-ups
+inline constexpr Limits body_mass_kg{15, 250}, speed_ms{0, 60}, radar_angle_deg{0, 90},
+    release_angle_deg{-90, 90};
+inline constexpr Limits distance_m{0.01, 160}, release_height_m{0, 10}, flight_time_s{0.05, 2},
+    height_m{0.01, 2.6};
 inline constexpr Limits angle_deg{-90, 360}, force_n{0, 10000};
 inline constexpr Limits trial{1, 60}, reps{1, 100}, reps_in_reserve{0, 20}, set_number{1, 40};
 inline constexpr Limits throws{1, 400}, effort{0.1, 1}, ball_mass_kg{0.02, 10}, soreness{0, 10};
-inline constexpr Limits item_count{1, 500}, item_mass_kg{0.02, 500}, item_height_m{0, 3}, item_ratio{0.05, 10};
+inline constexpr Limits item_count{1, 500}, item_mass_kg{0.02, 500}, item_height_m{0, 3},
+    item_ratio{0.05, 10};
 inline constexpr Limits item_step_kg{0.05, 100}, item_most_kg{0.5, 1000};
 inline constexpr Limits weeks{4, 16}, sessions_per_week{1, 5}, session_minutes{20, 120};
 inline constexpr Limits line_order{1, 99}, line_sets{1, 40}, intensity{0, 1.2}, rest_minutes{0, 60};
 
-inline constexpr int calendar_days = 400;            // the longest unbroken run of days
-inline constexpr unsigned long reason_characters = 10;  // the shortest reason for an overridden caution
+inline constexpr int calendar_days = 400;              // the longest unbroken run of days
+inline constexpr unsigned long reason_characters = 10; // the shortest reason for an overridden caution
 
-}  // namespace limits
-}  // namespace amentum
+} // namespace limits
+} // namespace amentum

@@ -11,16 +11,26 @@ namespace {
 
 RecordOnLine read_line(RecordKind kind, LineReader& reader, LinesBefore& before) {
     switch (kind) {
-    case RecordKind::facility: return read_facility(reader, before);
-    case RecordKind::kit: return read_item(reader, before);
-    case RecordKind::athletes: return read_athlete(reader, before);
-    case RecordKind::test_results: return read_reading(reader, before);
-    case RecordKind::throws: return read_throws(reader, before);
-    case RecordKind::calendar: return read_calendar(reader, before);
-    case RecordKind::blocks: return read_block(reader, before);
-    case RecordKind::block_lines: return read_block_line(reader, before);
-    case RecordKind::sets: return read_set(reader, before);
-    case RecordKind::overrides: return read_override(reader, before);
+    case RecordKind::facility:
+        return read_facility(reader, before);
+    case RecordKind::kit:
+        return read_item(reader, before);
+    case RecordKind::athletes:
+        return read_athlete(reader, before);
+    case RecordKind::test_results:
+        return read_reading(reader, before);
+    case RecordKind::throws:
+        return read_throws(reader, before);
+    case RecordKind::calendar:
+        return read_calendar(reader, before);
+    case RecordKind::blocks:
+        return read_block(reader, before);
+    case RecordKind::block_lines:
+        return read_block_line(reader, before);
+    case RecordKind::sets:
+        return read_set(reader, before);
+    case RecordKind::overrides:
+        return read_override(reader, before);
     }
     assert(!"every kind of record is read");
     return Facility{};
@@ -35,23 +45,27 @@ struct JudgedLine {
 // Refuses what the file has twice, and what is held with other values.
 void judge(RecordKind kind, JudgedLine& line, const LinesBefore& before, const HeldRecords& held,
            std::map<std::string, int>& seen) {
-    if (line.reader.refusal()) return;
+    if (line.reader.refusal())
+        return;
     const auto cells = cells_of(line.record, before.names);
     const auto identity = identity_of(kind, cells);
     const auto what = describe_line(line.record, line.reader, before).what;
     if (const auto [first, is_first] = seen.emplace(identity, line.reader.line()); !is_first) {
-        line.reader.refuse({RefusalCode::already_held,
-                            what + ": line " + std::to_string(first->second) + " of this file already says this.", "",
-                            "lines " + std::to_string(first->second) + " and " + std::to_string(line.reader.line()),
-                            "a record once in a file"});
+        line.reader.refuse(
+            {RefusalCode::already_held,
+             what + ": line " + std::to_string(first->second) + " of this file already says this.", "",
+             "lines " + std::to_string(first->second) + " and " + std::to_string(line.reader.line()),
+             "a record once in a file"});
         return;
     }
     const auto* kept = held.cells(identity);
     line.held = kept && *kept == cells;
-    if (!kept || line.held) return;
+    if (!kept || line.held)
+        return;
     const auto difference = describe_difference(kind, *kept, cells, line.reader);
-    line.reader.refuse({RefusalCode::already_held, what + ": held with other values: " + difference.words + ".",
-                        difference.column, difference.given, difference.held + ", as held"});
+    line.reader.refuse({RefusalCode::already_held,
+                        what + ": held with other values: " + difference.words + ".", difference.column,
+                        difference.given, difference.held + ", as held"});
 }
 
 std::vector<JudgedLine> judged_lines(RecordKind kind, const CsvTable& table, LinesBefore& before) {
@@ -71,7 +85,8 @@ std::vector<JudgedLine> judged_lines(RecordKind kind, const CsvTable& table, Lin
 void check_tests(std::vector<JudgedLine>& lines, const ImportContext& context) {
     std::vector<NewReading> readings;
     for (auto& line : lines)
-        if (!line.held && !line.reader.refusal()) readings.push_back({std::get<Reading>(line.record), &line.reader});
+        if (!line.held && !line.reader.refusal())
+            readings.push_back({std::get<Reading>(line.record), &line.reader});
     check_readings(readings, context);
 }
 
@@ -79,13 +94,16 @@ LinePreview preview_of(const JudgedLine& line, const LinesBefore& before) {
     if (const auto& refusal = line.reader.refusal())
         return {line.reader.line(), Verdict::refused, refusal->sentence, refusal};
     const auto words = describe_line(line.record, line.reader, before);
-    if (line.held) return {line.reader.line(), Verdict::already_held, "already held: " + words.what, {}};
+    if (line.held)
+        return {line.reader.line(), Verdict::already_held, "already held: " + words.what, {}};
     return {line.reader.line(), Verdict::added, "adds " + words.noun + ": " + words.what, {}};
 }
 
-}  // namespace
+} // namespace
 
-bool ImportPreview::can_be_taken() const { return file_refusals.empty() && count(Verdict::refused) == 0; }
+bool ImportPreview::can_be_taken() const {
+    return file_refusals.empty() && count(Verdict::refused) == 0;
+}
 
 int ImportPreview::count(Verdict verdict) const {
     return static_cast<int>(
@@ -101,18 +119,22 @@ ImportPreview parse_records(RecordKind kind, std::string_view text, const Import
     }
     auto [layout, refusals] = parse_layout(kind, *table);
     preview.file_refusals = std::move(refusals);
-    if (!preview.file_refusals.empty()) return preview;
+    if (!preview.file_refusals.empty())
+        return preview;
 
     LinesBefore before{context, layout, NamesOf(context.held)};
     auto lines = judged_lines(kind, *table, before);
-    if (kind == RecordKind::test_results) check_tests(lines, context);
+    if (kind == RecordKind::test_results)
+        check_tests(lines, context);
     std::vector<RecordOnLine> added;
     for (const auto& line : lines) {
         preview.lines.push_back(preview_of(line, before));
-        if (!line.held) added.push_back(line.record);
+        if (!line.held)
+            added.push_back(line.record);
     }
-    if (preview.can_be_taken()) preview.new_records = new_records(added, context.held);
+    if (preview.can_be_taken())
+        preview.new_records = new_records(added, context.held);
     return preview;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -43,15 +43,15 @@ inline constexpr std::array<std::pair<Verdict, std::string_view>, 3> words_of<Ve
     {{Verdict::added, "new"}, {Verdict::already_held, "already_held"}, {Verdict::refused, "refused"}}};
 
 struct LinePreview {
-    int line;  // of the file, 1 ...
+    int line; // of the file, 1 ...
     Verdict verdict;
-    std::string words;               // what would be done, or the refusal's sentence
-    std::optional<Refusal> refusal;  // field: "line 7, load_lb"
+    std::string words;              // what would be done, or the refusal's sentence
+    std::optional<Refusal> refusal; // field: "line 7, load_lb"
 };
 
 struct ImportPreview {
     RecordKind kind;
-    std::vector<Refusal> file_refusals;  // unreadable; unknown or missing columns
+    std::vector<Refusal> file_refusals; // unreadable; unknown or missing columns
     std::vector<LinePreview> lines;
     RecordSet new_records;
 
@@ -61,4 +61,4 @@ struct ImportPreview {
 
 ImportPreview parse_records(RecordKind kind, std::string_view text, const ImportContext& context);
 
-}  // namespace amentum
+} // namespace amentum

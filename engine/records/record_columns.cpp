@@ -16,10 +16,18 @@ constexpr const char* athlete_meaning = "the athlete's name, as in athletes.csv"
 constexpr const char* date_meaning = "the day, as 2026-03-14";
 constexpr const char* note_meaning = "anything worth keeping";
 
-RecordColumn athlete() { return {"athlete", text, needed, by_slug, athlete_meaning, ""}; }
-RecordColumn date_of(const char* meaning) { return {"date", date, needed, exact, meaning, ""}; }
-RecordColumn note() { return {"note", text, optional, none, note_meaning, ""}; }
-RecordColumn load(const char* meaning) { return {"load", mass, optional, none, meaning, "added_load"}; }
+RecordColumn athlete() {
+    return {"athlete", text, needed, by_slug, athlete_meaning, ""};
+}
+RecordColumn date_of(const char* meaning) {
+    return {"date", date, needed, exact, meaning, ""};
+}
+RecordColumn note() {
+    return {"note", text, optional, none, note_meaning, ""};
+}
+RecordColumn load(const char* meaning) {
+    return {"load", mass, optional, none, meaning, "added_load"};
+}
 
 Columns facility_columns() {
     return {{"name", text, needed, none, "what the facility is called", ""},
@@ -30,72 +38,80 @@ Columns facility_columns() {
 
 Columns kit_columns() {
     return {{"kit", text, needed, by_slug, "the kit's name, \"Main hall\"; one line for each item", ""},
-            {"unit", text, optional, none, "lb or kg, the unit its loads are spoken in; the unit of the masses when empty", ""},
-            {"item", text, optional, none, "straight_bar, hex_bar, plate, dumbbell ...; empty names a kit without items", ""},
-            {"label", text, optional, exact, "what the coach calls it, unique in the kit; made from mass and item when empty", ""},
+            {"unit", text, optional, none,
+             "lb or kg, the unit its loads are spoken in; the unit of the masses when empty", ""},
+            {"item", text, optional, none,
+             "straight_bar, hex_bar, plate, dumbbell ...; empty names a kit without items", ""},
+            {"label", text, optional, exact,
+             "what the coach calls it, unique in the kit; made from mass and item when empty", ""},
             {"count", whole, optional, none, "how many, 1 to 500, counted singly; 1 when empty", ""},
-            {"mass", mass, optional, none, "of one, as weighed: bars, plates, dumbbells, kettlebells, balls need it", ""},
+            {"mass", mass, optional, none,
+             "of one, as weighed: bars, plates, dumbbells, kettlebells, balls need it", ""},
             {"height", length, optional, none, "of a hex bar's handles, of a box's or pad's top", ""},
-            {"ratio", number, optional, none, "of a column: force at the handle over stack mass (0.5 for 2:1)", ""},
+            {"ratio", number, optional, none,
+             "of a column: force at the handle over stack mass (0.5 for 2:1)", ""},
             {"step", mass, optional, none, "of a column's stack", ""},
             {"most", mass, optional, none, "of a column's stack", ""}};
 }
 
 Columns athlete_columns() {
-    return {{"name", text, needed, by_slug, "the athlete's name, unique in the facility", "athlete"},
-            {"birth_date", date, needed, none, "as 2008-05-11; ages 6 to 80", ""},
-            {"sex", text, needed, none, "female or male, as published reference tables are divided", ""},
-            {"throwing_hand", text, needed, none, "left or right", ""},
-            {"sport", text, needed, none, "baseball, softball or javelin", ""},
-            {"role", text, needed, none, "pitcher, catcher, fielder or thrower", ""},
-            {"level", text, needed, none, "youth, school, college, amateur or professional", ""},
-            {"stature", length, optional, none, "standing height, 1.0 to 2.4 m", ""},
-            {"sitting_height", length, optional, none, "crown to seat, 0.5 to 1.3 m", ""},
-            {"training_years", number, optional, none, "of supervised strength training, 0 to 40", ""},
-            {"restrictions", text, optional, none, "keys of the cautions, several divided by ';'", ""},
-            {"kit", text, optional, none, "where the athlete trains; needed when there is more than one kit", ""},
-            {"guardian", text, optional, none, "whom to tell, for a minor", ""}};
+    return {
+        {"name", text, needed, by_slug, "the athlete's name, unique in the facility", "athlete"},
+        {"birth_date", date, needed, none, "as 2008-05-11; ages 6 to 80", ""},
+        {"sex", text, needed, none, "female or male, as published reference tables are divided", ""},
+        {"throwing_hand", text, needed, none, "left or right", ""},
+        {"sport", text, needed, none, "baseball, softball or javelin", ""},
+        {"role", text, needed, none, "pitcher, catcher, fielder or thrower", ""},
+        {"level", text, needed, none, "youth, school, college, amateur or professional", ""},
+        {"stature", length, optional, none, "standing height, 1.0 to 2.4 m", ""},
+        {"sitting_height", length, optional, none, "crown to seat, 0.5 to 1.3 m", ""},
+        {"training_years", number, optional, none, "of supervised strength training, 0 to 40", ""},
+        {"restrictions", text, optional, none, "keys of the cautions, several divided by ';'", ""},
+        {"kit", text, optional, none, "where the athlete trains; needed when there is more than one kit", ""},
+        {"guardian", text, optional, none, "whom to tell, for a minor", ""}};
 }
 
 Columns test_columns() {
-    return {athlete(),
-            date_of(date_meaning),
-            {"test", text, needed, exact, "key or name of the test", ""},
-            {"side", text, optional, exact, "left, right or none; none when empty", ""},
-            {"trial", whole, optional, exact, "1 to 60; lines are numbered in their order when empty", ""},
-            load("on the bar; for pull-ups added to the body, below 0 when helped"),
-            {"reps", whole, optional, none, "clean repetitions", ""},
-            {"reps_in_reserve", number, optional, none, "that were left; 0 when the set ended at failure", ""},
-            {"body_mass", mass, optional, none, "of the athlete", ""},
-            {"speed", speed, optional, none, "of the ball; of take-off, for a jump", ""},
-            {"radar_angle", angle, optional, none, "between the radar's line and the ball's path", ""},
-            {"distance", length, optional, none, "of a throw from the point of release; of a bound", ""},
-            {"release_height", length, optional, none, "above the landing place", ""},
-            {"release_angle", angle, optional, none, "above level", ""},
-            {"flight_time", Holds::time, optional, none, "of a jump", ""},
-            {"height", length, optional, none, "of a jump read directly; of the athlete", ""},
-            {"angle", angle, optional, none, "of a joint", ""},
-            {"force", force, optional, none, "of a push or pull held still", ""},
-            {"device", text, optional, none, "what it was read with: \"radar 1\"", ""},
-            {"rater", text, optional, none, "who read it", ""},
-            {"place_measured", text, optional, none, "of a ball's speed: out_of_hand, at_plate or unknown", ""},
-            note()};
+    return {
+        athlete(),
+        date_of(date_meaning),
+        {"test", text, needed, exact, "key or name of the test", ""},
+        {"side", text, optional, exact, "left, right or none; none when empty", ""},
+        {"trial", whole, optional, exact, "1 to 60; lines are numbered in their order when empty", ""},
+        load("on the bar; for pull-ups added to the body, below 0 when helped"),
+        {"reps", whole, optional, none, "clean repetitions", ""},
+        {"reps_in_reserve", number, optional, none, "that were left; 0 when the set ended at failure", ""},
+        {"body_mass", mass, optional, none, "of the athlete", ""},
+        {"speed", speed, optional, none, "of the ball; of take-off, for a jump", ""},
+        {"radar_angle", angle, optional, none, "between the radar's line and the ball's path", ""},
+        {"distance", length, optional, none, "of a throw from the point of release; of a bound", ""},
+        {"release_height", length, optional, none, "above the landing place", ""},
+        {"release_angle", angle, optional, none, "above level", ""},
+        {"flight_time", Holds::time, optional, none, "of a jump", ""},
+        {"height", length, optional, none, "of a jump read directly; of the athlete", ""},
+        {"angle", angle, optional, none, "of a joint", ""},
+        {"force", force, optional, none, "of a push or pull held still", ""},
+        {"device", text, optional, none, "what it was read with: \"radar 1\"", ""},
+        {"rater", text, optional, none, "who read it", ""},
+        {"place_measured", text, optional, none, "of a ball's speed: out_of_hand, at_plate or unknown", ""},
+        note()};
 }
 
 Columns throw_columns() {
-    return {athlete(),
-            date_of(date_meaning),
-            {"setting", text, needed, exact,
-             "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin", ""},
-            {"count", whole, needed, none, "of throws, 1 to 400", ""},
-            {"effort", fraction, optional, none, "intended, of full effort: 0.1 to 1, or 10 to 100 percent", ""},
-            {"speed", speed, optional, none, "mean of those measured", ""},
-            {"distance", length, optional, none, "thrown", ""},
-            {"ball_mass", mass, optional, none, "of the ball", ""},
-            {"soreness_before", number, optional, none, "of the arm, 0 none to 10 worst imaginable", ""},
-            {"soreness_after", number, optional, none, "0 to 10", ""},
-            {"soreness_next_day", number, optional, none, "0 to 10", ""},
-            note()};
+    return {
+        athlete(),
+        date_of(date_meaning),
+        {"setting", text, needed, exact,
+         "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin", ""},
+        {"count", whole, needed, none, "of throws, 1 to 400", ""},
+        {"effort", fraction, optional, none, "intended, of full effort: 0.1 to 1, or 10 to 100 percent", ""},
+        {"speed", speed, optional, none, "mean of those measured", ""},
+        {"distance", length, optional, none, "thrown", ""},
+        {"ball_mass", mass, optional, none, "of the ball", ""},
+        {"soreness_before", number, optional, none, "of the arm, 0 none to 10 worst imaginable", ""},
+        {"soreness_after", number, optional, none, "0 to 10", ""},
+        {"soreness_next_day", number, optional, none, "0 to 10", ""},
+        note()};
 }
 
 Columns calendar_columns() {
@@ -135,21 +151,23 @@ Columns block_line_columns() {
             {"rest_minutes", number, needed, none, "0 to 60", ""},
             {"purpose", text, optional, none, "key of the quality it serves", ""},
             {"reason", text, optional, none, "why this, why here", ""},
-            {"overridden", text, optional, none, "cautions overridden with a kept reason, several divided by ';'", ""}};
+            {"overridden", text, optional, none,
+             "cautions overridden with a kept reason, several divided by ';'", ""}};
 }
 
 Columns set_columns() {
-    return {{"key", text, optional, exact, "8 to 64 letters, digits or '-'; made from the line when empty", ""},
-            {"athlete", text, needed, none, athlete_meaning, ""},
-            {"date", date, needed, none, date_meaning, ""},
-            {"exercise", text, needed, none, "key or name of the exercise", ""},
-            {"set_number", whole, needed, none, "1 to 40", ""},
-            load("total, as the lift counts it; for pull-ups added"),
-            {"reps", whole, optional, none, "1 to 100", ""},
-            {"reps_in_reserve", number, optional, none, "0 to 20", ""},
-            {"speed", speed, optional, none, "of the ball", ""},
-            {"block", text, optional, none, "the block it belongs to", ""},
-            note()};
+    return {
+        {"key", text, optional, exact, "8 to 64 letters, digits or '-'; made from the line when empty", ""},
+        {"athlete", text, needed, none, athlete_meaning, ""},
+        {"date", date, needed, none, date_meaning, ""},
+        {"exercise", text, needed, none, "key or name of the exercise", ""},
+        {"set_number", whole, needed, none, "1 to 40", ""},
+        load("total, as the lift counts it; for pull-ups added"),
+        {"reps", whole, optional, none, "1 to 100", ""},
+        {"reps_in_reserve", number, optional, none, "0 to 20", ""},
+        {"speed", speed, optional, none, "of the ball", ""},
+        {"block", text, optional, none, "the block it belongs to", ""},
+        note()};
 }
 
 Columns override_columns() {
@@ -161,7 +179,7 @@ Columns override_columns() {
             {"reason", text, needed, exact, "why, in at least 10 characters", ""}};
 }
 
-}  // namespace
+} // namespace
 
 const std::vector<RecordColumn>& record_columns(RecordKind kind) {
     static const std::array<Columns, words_of<RecordKind>.size()> all{
@@ -172,7 +190,8 @@ const std::vector<RecordColumn>& record_columns(RecordKind kind) {
 
 const RecordColumn* find_column(RecordKind kind, std::string_view name) {
     const auto& columns = record_columns(kind);
-    const auto found = std::find_if(columns.begin(), columns.end(), [&](const auto& each) { return each.name == name; });
+    const auto found =
+        std::find_if(columns.begin(), columns.end(), [&](const auto& each) { return each.name == name; });
     return found == columns.end() ? nullptr : &*found;
 }
 
@@ -180,11 +199,14 @@ std::vector<std::string> header_names(const RecordColumn& column) {
     const auto units = units_of(column.holds);
     std::vector<std::string> names;
     for (const auto& base : {column.name, column.also}) {
-        if (base.empty()) continue;
-        if (units.empty()) names.push_back(base);
-        for (const auto& unit : units) names.push_back(base + (*unit.suffix ? "_" : "") + unit.suffix);
+        if (base.empty())
+            continue;
+        if (units.empty())
+            names.push_back(base);
+        for (const auto& unit : units)
+            names.push_back(base + (*unit.suffix ? "_" : "") + unit.suffix);
     }
     return names;
 }
 
-}  // namespace amentum
+} // namespace amentum

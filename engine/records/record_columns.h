@@ -21,18 +21,18 @@ enum class Need { needed, optional };
 enum class Identity { none, exact, by_slug };
 
 struct RecordColumn {
-    std::string name;  // without unit
+    std::string name; // without unit
     Holds holds;
     Need need;
     Identity identity;
-    std::string meaning;  // for the coach: what stands there, which words, which range
-    std::string also;     // another name the column may have; empty for none
+    std::string meaning; // for the coach: what stands there, which words, which range
+    std::string also;    // another name the column may have; empty for none
 };
 
 const std::vector<RecordColumn>& record_columns(RecordKind kind);
-const RecordColumn* find_column(RecordKind kind, std::string_view name);  // null when there is none
+const RecordColumn* find_column(RecordKind kind, std::string_view name); // null when there is none
 
 // Every name the column may have in a file's header line, the one that exports write first.
 std::vector<std::string> header_names(const RecordColumn& column);
 
-}  // namespace amentum
+} // namespace amentum

@@ -4,8 +4,9 @@ namespace amentum {
 
 std::vector<RecordKind> import_order() {
     std::vector<RecordKind> order;
-    for (const auto& [kind, name] : words_of<RecordKind>) order.push_back(kind);
-    return order;  // the enumeration names what others refer to first
+    for (const auto& [kind, name] : words_of<RecordKind>)
+        order.push_back(kind);
+    return order; // the enumeration names what others refer to first
 }
 
-}  // namespace amentum
+} // namespace amentum

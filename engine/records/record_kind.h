@@ -11,7 +11,16 @@
 namespace amentum {
 
 enum class RecordKind {
-    facility, kit, athletes, test_results, throws, calendar, blocks, block_lines, sets, overrides,
+    facility,
+    kit,
+    athletes,
+    test_results,
+    throws,
+    calendar,
+    blocks,
+    block_lines,
+    sets,
+    overrides,
 };
 template <>
 inline constexpr std::array<std::pair<RecordKind, std::string_view>, 10> words_of<RecordKind>{
@@ -28,4 +37,4 @@ inline constexpr std::array<std::pair<RecordKind, std::string_view>, 10> words_o
 
 std::vector<RecordKind> import_order();
 
-}  // namespace amentum
+} // namespace amentum

@@ -15,10 +15,10 @@
 namespace amentum {
 
 struct RecordFile {
-    std::string name;  // "athletes.csv"
+    std::string name; // "athletes.csv"
     std::string text;
 };
 
 std::vector<RecordFile> write_records(const RecordSet& records);
 
-}  // namespace amentum
+} // namespace amentum

@@ -1,6 +1,6 @@
 // How is it kept? One facility's records in one SQLite file, durable before a write answers.
 //
-// WAL journal, synchronous = FULL, foreign keys, STRICT tables [SqliteWal, SqliteStrict]; every operation is one
+// WAL journal, synchronous = FULL, foreign keys, STRICT tables [SqliteWal]; every operation is one
 // transaction. Quantities are stored in SI as REAL, the unit in the column's name, bit for bit. facility_id leads every
 // key, so that a database shared by an organisation can be split by it. Migrations only add.
 // Several threads may use one Store: reading and writing are serialised by one lock, which at one facility's size costs
@@ -27,12 +27,13 @@ enum class Saved { added, held_before };
 
 class Store {
 public:
-    explicit Store(const std::string& file);  // made and migrated when needed; ":memory:" is forgotten at the end
+    explicit Store(
+        const std::string& file); // made and migrated when needed; ":memory:" is forgotten at the end
     ~Store();
     Store(Store&&) noexcept;
 
     RecordSet load_all();
-    std::int64_t version();  // changes with every committed write, of this process or another
+    std::int64_t version(); // changes with every committed write, of this process or another
 
     // All of it or nothing, in one transaction. Rows already held with the same values are left as they are.
     void save_records(const RecordSet&);
@@ -40,16 +41,16 @@ public:
     // A set is known by its key: the same set again changes nothing and says so.
     Saved save_set(const SetDone&);
 
-    void save_block(const Block&);  // replaces a block of the same id
+    void save_block(const Block&); // replaces a block of the same id
     void save_restrictions(const AthleteId&, const std::vector<std::string>&);
 
     // For tests and repair: "ok", or what SQLite found wrong.
     std::string check_integrity();
-    std::string schema();  // all tables and indexes as text, for the snapshot
+    std::string schema(); // all tables and indexes as text, for the snapshot
 
 private:
     struct Database;
     std::unique_ptr<Database> database_;
 };
 
-}  // namespace amentum
+} // namespace amentum

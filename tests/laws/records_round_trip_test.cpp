@@ -24,7 +24,8 @@ std::string file_text(const std::string& path) {
 const ReferenceTables& catalogue() {
     static const ReferenceTables tables = [] {
         std::map<std::string, std::string> texts;
-        for (const auto& name : reference_file_names()) texts[name] = file_text("data/" + name);
+        for (const auto& name : reference_file_names())
+            texts[name] = file_text("data/" + name);
         auto parsed = parse_reference_tables(texts);
         REQUIRE(parsed);
         return *std::move(parsed);
@@ -36,9 +37,11 @@ const ReferenceTables& catalogue() {
 int take(Store& store, RecordKind kind, const std::string& text, Date day = today) {
     const RecordSet held = store.load_all();
     const auto preview = parse_records(kind, text, {catalogue(), held, day});
-    for (const auto& refusal : preview.file_refusals) FAIL(word(kind), ": ", refusal.sentence);
+    for (const auto& refusal : preview.file_refusals)
+        FAIL(word(kind), ": ", refusal.sentence);
     for (const auto& line : preview.lines)
-        if (line.refusal) FAIL(word(kind), ": ", line.refusal->sentence);
+        if (line.refusal)
+            FAIL(word(kind), ": ", line.refusal->sentence);
     store.save_records(preview.new_records);
     return preview.count(Verdict::added);
 }
@@ -48,7 +51,8 @@ void check_round_trip(const RecordSet& records, Date day = today) {
     first.save_records(records);
     const auto files = write_records(first.load_all());
     Store second(":memory:");
-    for (const auto& file : files) take(second, *from_word<RecordKind>(file.name.substr(0, file.name.rfind('.'))), file.text, day);
+    for (const auto& file : files)
+        take(second, *from_word<RecordKind>(file.name.substr(0, file.name.rfind('.'))), file.text, day);
     CHECK(second.load_all() == first.load_all());
     const auto again = write_records(second.load_all());
     REQUIRE(again.size() == files.size());
@@ -69,20 +73,30 @@ public:
     RecordSet records() {
         RecordSet set;
         set.facility = Facility{name(), pick<MassUnit>(), pick<SpeedUnit>(), pick<LengthUnit>()};
-        for (int i = whole(1, 3); i > 0; --i) set.kits.push_back(kit());
-        for (int i = whole(1, 4); i > 0; --i) set.athletes.push_back(athlete(set));
-        for (const auto& each : set.athletes) add_work(set, each);
+        for (int i = whole(1, 3); i > 0; --i)
+            set.kits.push_back(kit());
+        for (int i = whole(1, 4); i > 0; --i)
+            set.athletes.push_back(athlete(set));
+        for (const auto& each : set.athletes)
+            add_work(set, each);
         return set;
     }
 
 private:
     int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
-    double real(double low, double high) { return std::uniform_real_distribution<double>(low, high)(random_); }
+    double real(double low, double high) {
+        return std::uniform_real_distribution<double>(low, high)(random_);
+    }
     bool maybe() { return whole(0, 1) == 1; }
     template <class E>
-    E pick() { return words_of<E>[static_cast<std::size_t>(whole(0, static_cast<int>(words_of<E>.size()) - 1))].first; }
+    E pick() {
+        return words_of<E>[static_cast<std::size_t>(whole(0, static_cast<int>(words_of<E>.size()) - 1))]
+            .first;
+    }
     template <class T>
-    const T& one_of(const std::vector<T>& all) { return all[static_cast<std::size_t>(whole(0, static_cast<int>(all.size()) - 1))]; }
+    const T& one_of(const std::vector<T>& all) {
+        return all[static_cast<std::size_t>(whole(0, static_cast<int>(all.size()) - 1))];
+    }
     template <class Q>
     std::optional<Q> perhaps(Q (*make)(double), double low, double high) {
         const double x = real(low, high);
@@ -94,13 +108,15 @@ private:
     }
 
     std::string letters(int count, bool line_breaks) {
-        static const std::vector<std::string> pool{"a", "Z", "7", " ", ",", ";", "\"", "\"\"", "'", "#", "=", "\t", "é", "ß", "日", "🥎",
-                                                   "\\", "/", "|", ".", "-", "\n", "\r\n", "\r"};
+        static const std::vector<std::string> pool{"a",  "Z", "7", " ",  ",", ";",  "\"",   "\"\"",
+                                                   "'",  "#", "=", "\t", "é", "ß",  "日",   "🥎",
+                                                   "\\", "/", "|", ".",  "-", "\n", "\r\n", "\r"};
         std::string text;
-        for (; count > 0; --count) text += pool[static_cast<std::size_t>(whole(0, line_breaks ? 23 : 20))];
+        for (; count > 0; --count)
+            text += pool[static_cast<std::size_t>(whole(0, line_breaks ? 23 : 20))];
         return text;
     }
-    std::string free_text() { return letters(whole(0, 12), true); }                 // kept to the last blank
+    std::string free_text() { return letters(whole(0, 12), true); } // kept to the last blank
     std::string name() { return "N" + std::to_string(++named_) + letters(whole(0, 8), false) + "x"; }
     std::string tidy_text() { return maybe() ? "" : name(); }
     Date past() { return today - whole(0, 2000); }
@@ -110,17 +126,30 @@ private:
         Kit kit{{slug(called)}, called, pick<MassUnit>(), {}};
         for (int i = whole(0, 6); i > 0; --i) {
             kit.items.push_back({pick<ItemKind>(), name(), whole(1, 500), Mass::kilograms(real(0.02, 500)),
-                                 perhaps(Length::metres, 0, 3), perhaps(0.05, 10), Mass::kilograms(real(0.05, 100)),
-                                 Mass::kilograms(real(0.5, 1000))});
+                                 perhaps(Length::metres, 0, 3), perhaps(0.05, 10),
+                                 Mass::kilograms(real(0.05, 100)), Mass::kilograms(real(0.5, 1000))});
         }
         return kit;
     }
 
     Athlete athlete(const RecordSet& set) {
         const std::string called = name();
-        Athlete a{{slug(called)}, called, today - whole(3000, 20000), pick<Sex>(), pick<Hand>(), pick<Sport>(), pick<Role>(), pick<Level>(),
-                  perhaps(Length::metres, 1, 2.4), perhaps(Length::metres, 0.5, 1.3), perhaps(0, 40), {}, one_of(set.kits).id, tidy_text()};
-        for (int i = whole(0, 2); i > 0; --i) a.restrictions.push_back(one_of(catalogue().cautions).key);
+        Athlete a{{slug(called)},
+                  called,
+                  today - whole(3000, 20000),
+                  pick<Sex>(),
+                  pick<Hand>(),
+                  pick<Sport>(),
+                  pick<Role>(),
+                  pick<Level>(),
+                  perhaps(Length::metres, 1, 2.4),
+                  perhaps(Length::metres, 0.5, 1.3),
+                  perhaps(0, 40),
+                  {},
+                  one_of(set.kits).id,
+                  tidy_text()};
+        for (int i = whole(0, 2); i > 0; --i)
+            a.restrictions.push_back(one_of(catalogue().cautions).key);
         return a;
     }
 
@@ -134,14 +163,30 @@ private:
             r.reps_in_reserve = perhaps(0, 0.9);
             r.body_mass = Mass::kilograms(real(40, 110));
             break;
-        case Measure::ball_speed: r.speed = Speed::metres_per_second(real(4, 12)); break;
-        case Measure::jump_height: r.flight_time = Duration::seconds(real(0.3, 0.7)); break;
-        case Measure::bound_distance: r.distance = Length::metres(real(0.5, 3)); break;
-        case Measure::joint_angle: r.angle = Angle::degrees(real(61, 89)); break;
-        case Measure::isometric_force: r.force = Force::newtons(real(20, 390)); break;
-        case Measure::session_velocity: r.speed = Speed::metres_per_second(real(15, 40)); break;
-        case Measure::body_mass: r.body_mass = Mass::kilograms(real(40, 150)); break;
-        case Measure::stature: r.height = Length::metres(real(1.2, 2)); break;
+        case Measure::ball_speed:
+            r.speed = Speed::metres_per_second(real(4, 12));
+            break;
+        case Measure::jump_height:
+            r.flight_time = Duration::seconds(real(0.3, 0.7));
+            break;
+        case Measure::bound_distance:
+            r.distance = Length::metres(real(0.5, 3));
+            break;
+        case Measure::joint_angle:
+            r.angle = Angle::degrees(real(61, 89));
+            break;
+        case Measure::isometric_force:
+            r.force = Force::newtons(real(20, 390));
+            break;
+        case Measure::session_velocity:
+            r.speed = Speed::metres_per_second(real(15, 40));
+            break;
+        case Measure::body_mass:
+            r.body_mass = Mass::kilograms(real(40, 150));
+            break;
+        case Measure::stature:
+            r.height = Length::metres(real(1.2, 2));
+            break;
         }
     }
 
@@ -163,14 +208,38 @@ private:
 
     Block block(const RecordSet& set, const Athlete& a) {
         const Date start = today + whole(-300, 100);
-        Block b{{a.id.text + "-" + start.text()}, a.id, one_of(set.kits).id, start, whole(4, 16), whole(1, 5), real(20, 120), {}, {}, free_text()};
-        for (int i = whole(0, 3); i > 0; --i) b.notes.push_back("note " + letters(5, false));
+        Block b{{a.id.text + "-" + start.text()},
+                a.id,
+                one_of(set.kits).id,
+                start,
+                whole(4, 16),
+                whole(1, 5),
+                real(20, 120),
+                {},
+                {},
+                free_text()};
+        for (int i = whole(0, 3); i > 0; --i)
+            b.notes.push_back("note " + letters(5, false));
         for (int order = 1; order <= 6; ++order) {
             const int week = whole(1, b.weeks);
-            BlockLine line{week, whole(1, 5), start + 7 * (week - 1), order, one_of(catalogue().exercises).key, pick<Part>(), whole(1, 8),
-                           whole(1, 20), perhaps(0.3, 1), perhaps(0, 5), perhaps(Mass::kilograms, -40, 300), free_text(), real(0, 6),
-                           one_of(catalogue().qualities).key, free_text(), {}};
-            if (maybe()) line.overridden.push_back(one_of(catalogue().cautions).key);
+            BlockLine line{week,
+                           whole(1, 5),
+                           start + 7 * (week - 1),
+                           order,
+                           one_of(catalogue().exercises).key,
+                           pick<Part>(),
+                           whole(1, 8),
+                           whole(1, 20),
+                           perhaps(0.3, 1),
+                           perhaps(0, 5),
+                           perhaps(Mass::kilograms, -40, 300),
+                           free_text(),
+                           real(0, 6),
+                           one_of(catalogue().qualities).key,
+                           free_text(),
+                           {}};
+            if (maybe())
+                line.overridden.push_back(one_of(catalogue().cautions).key);
             b.lines.push_back(line);
         }
         return b;
@@ -180,17 +249,21 @@ private:
         for (int i = 0; i < 4; ++i) {
             const Date date = today - (i * 300 + whole(0, 299));
             add_test_day(set, a, date);
-            set.throws.push_back({a.id, date, pick<ThrowSetting>(), whole(1, 400), perhaps(0.1, 1), perhaps(Speed::metres_per_second, 5, 45),
-                                  perhaps(Length::metres, 1, 100), perhaps(Mass::kilograms, 0.1, 3), perhaps(0, 10), perhaps(0, 10),
+            set.throws.push_back({a.id, date, pick<ThrowSetting>(), whole(1, 400), perhaps(0.1, 1),
+                                  perhaps(Speed::metres_per_second, 5, 45), perhaps(Length::metres, 1, 100),
+                                  perhaps(Mass::kilograms, 0.1, 3), perhaps(0, 10), perhaps(0, 10),
                                   perhaps(0, 10), free_text()});
             const Date first = today + (i * 40 - 60);
             set.calendar.push_back({a.id, first, first + whole(0, 30), pick<DayKind>(), free_text()});
-            set.sets.push_back({"set-" + std::to_string(100000 + ++named_), a.id, date, one_of(catalogue().exercises).key, whole(1, 40),
-                                perhaps(Mass::kilograms, -50, 400), maybe() ? std::optional(whole(1, 100)) : std::nullopt, perhaps(0, 20),
-                                perhaps(Speed::metres_per_second, 1, 45), maybe() ? std::optional(BlockId{"block " + name()}) : std::nullopt,
-                                free_text()});
-            set.overrides.push_back({a.id, one_of(catalogue().exercises).key, one_of(catalogue().cautions).key,
-                                     "reason enough " + free_text(), "coach" + tidy_text(), date});
+            set.sets.push_back(
+                {"set-" + std::to_string(100000 + ++named_), a.id, date, one_of(catalogue().exercises).key,
+                 whole(1, 40), perhaps(Mass::kilograms, -50, 400),
+                 maybe() ? std::optional(whole(1, 100)) : std::nullopt, perhaps(0, 20),
+                 perhaps(Speed::metres_per_second, 1, 45),
+                 maybe() ? std::optional(BlockId{"block " + name()}) : std::nullopt, free_text()});
+            set.overrides.push_back({a.id, one_of(catalogue().exercises).key,
+                                     one_of(catalogue().cautions).key, "reason enough " + free_text(),
+                                     "coach" + tidy_text(), date});
         }
         set.blocks.push_back(block(set, a));
     }
@@ -199,7 +272,7 @@ private:
     int named_ = 0;
 };
 
-}  // namespace
+} // namespace
 
 TEST_CASE("60 random gyms with awkward texts come back bit for bit, and are written again byte for byte") {
     for (std::uint64_t seed = 1; seed <= 60; ++seed) {

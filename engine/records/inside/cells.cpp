@@ -10,20 +10,41 @@ namespace {
 
 using Cells = std::vector<std::string>;
 
-std::string cell(double x) { return format_shortest(x); }
-std::string cell(int x) { return std::to_string(x); }
-std::string cell(const std::optional<double>& x) { return x ? cell(*x) : ""; }
-std::string cell(const std::optional<int>& x) { return x ? cell(*x) : ""; }
-std::string cell(const std::optional<Mass>& x) { return x ? cell(x->kilograms()) : ""; }
-std::string cell(const std::optional<Length>& x) { return x ? cell(x->metres()) : ""; }
-std::string cell(const std::optional<Speed>& x) { return x ? cell(x->metres_per_second()) : ""; }
-std::string cell(const std::optional<Duration>& x) { return x ? cell(x->seconds()) : ""; }
-std::string cell(const std::optional<Angle>& x) { return x ? cell(x->degrees()) : ""; }
-std::string cell(const std::optional<Force>& x) { return x ? cell(x->newtons()) : ""; }
+std::string cell(double x) {
+    return format_shortest(x);
+}
+std::string cell(int x) {
+    return std::to_string(x);
+}
+std::string cell(const std::optional<double>& x) {
+    return x ? cell(*x) : "";
+}
+std::string cell(const std::optional<int>& x) {
+    return x ? cell(*x) : "";
+}
+std::string cell(const std::optional<Mass>& x) {
+    return x ? cell(x->kilograms()) : "";
+}
+std::string cell(const std::optional<Length>& x) {
+    return x ? cell(x->metres()) : "";
+}
+std::string cell(const std::optional<Speed>& x) {
+    return x ? cell(x->metres_per_second()) : "";
+}
+std::string cell(const std::optional<Duration>& x) {
+    return x ? cell(x->seconds()) : "";
+}
+std::string cell(const std::optional<Angle>& x) {
+    return x ? cell(x->degrees()) : "";
+}
+std::string cell(const std::optional<Force>& x) {
+    return x ? cell(x->newtons()) : "";
+}
 
 std::string joined(const std::vector<std::string>& items, const char* between) {
     std::string text;
-    for (const auto& item : items) text += (text.empty() ? "" : between) + item;
+    for (const auto& item : items)
+        text += (text.empty() ? "" : between) + item;
     return text;
 }
 
@@ -34,43 +55,97 @@ struct CellsOf {
         return {f.name, word(f.mass_unit), word(f.speed_unit), word(f.length_unit)};
     }
     Cells operator()(const ItemOfKit& k) const {
-        if (!k.item) return {k.kit_name, word(k.unit), "", "", "", "", "", "", "", ""};
+        if (!k.item)
+            return {k.kit_name, word(k.unit), "", "", "", "", "", "", "", ""};
         const KitItem& i = *k.item;
-        return {k.kit_name,   word(k.unit),  word(i.kind), i.label,      cell(i.count),
+        return {k.kit_name,   word(k.unit),   word(i.kind),  i.label,      cell(i.count),
                 cell(i.mass), cell(i.height), cell(i.ratio), cell(i.step), cell(i.most)};
     }
     Cells operator()(const Athlete& a) const {
-        return {a.name, a.birth_date.text(), word(a.sex), word(a.throwing_hand), word(a.sport), word(a.role), word(a.level),
-                cell(a.stature), cell(a.sitting_height), cell(a.training_years), joined(a.restrictions, ";"),
-                names.kit(a.kit), a.guardian};
+        return {a.name,
+                a.birth_date.text(),
+                word(a.sex),
+                word(a.throwing_hand),
+                word(a.sport),
+                word(a.role),
+                word(a.level),
+                cell(a.stature),
+                cell(a.sitting_height),
+                cell(a.training_years),
+                joined(a.restrictions, ";"),
+                names.kit(a.kit),
+                a.guardian};
     }
     Cells operator()(const Reading& r) const {
-        return {names.athlete(r.athlete), r.date.text(), r.test, word(r.side), cell(r.trial), cell(r.load), cell(r.reps),
-                cell(r.reps_in_reserve), cell(r.body_mass), cell(r.speed), cell(r.radar_angle), cell(r.distance),
-                cell(r.release_height), cell(r.release_angle), cell(r.flight_time), cell(r.height), cell(r.angle),
-                cell(r.force), r.device, r.rater, word(r.place), r.note};
+        return {names.athlete(r.athlete),
+                r.date.text(),
+                r.test,
+                word(r.side),
+                cell(r.trial),
+                cell(r.load),
+                cell(r.reps),
+                cell(r.reps_in_reserve),
+                cell(r.body_mass),
+                cell(r.speed),
+                cell(r.radar_angle),
+                cell(r.distance),
+                cell(r.release_height),
+                cell(r.release_angle),
+                cell(r.flight_time),
+                cell(r.height),
+                cell(r.angle),
+                cell(r.force),
+                r.device,
+                r.rater,
+                word(r.place),
+                r.note};
     }
     Cells operator()(const ThrowEntry& t) const {
-        return {names.athlete(t.athlete), t.date.text(), word(t.setting), cell(t.count), cell(t.effort), cell(t.speed),
-                cell(t.distance), cell(t.ball_mass), cell(t.soreness_before), cell(t.soreness_after),
-                cell(t.soreness_next_day), t.note};
+        return {
+            names.athlete(t.athlete), t.date.text(),          word(t.setting),           cell(t.count),
+            cell(t.effort),           cell(t.speed),          cell(t.distance),          cell(t.ball_mass),
+            cell(t.soreness_before),  cell(t.soreness_after), cell(t.soreness_next_day), t.note};
     }
     Cells operator()(const CalendarEntry& e) const {
         return {names.athlete(e.athlete), e.date.text(), word(e.kind), e.last_date.text(), e.note};
     }
     Cells operator()(const Block& b) const {
-        return {b.id.text, names.athlete(b.athlete), names.kit(b.kit), b.start.text(), cell(b.weeks),
-                cell(b.sessions_per_week), cell(b.minutes), joined(b.notes, "\n"), b.model};
+        return {b.id.text,     names.athlete(b.athlete),  names.kit(b.kit), b.start.text(),
+                cell(b.weeks), cell(b.sessions_per_week), cell(b.minutes),  joined(b.notes, "\n"),
+                b.model};
     }
     Cells operator()(const LineOfBlock& on) const {
         const BlockLine& l = on.line;
-        return {on.block.text, cell(l.week), cell(l.session), cell(l.order), l.date.text(), l.exercise, word(l.part),
-                cell(l.sets), cell(l.reps), cell(l.intensity), cell(l.reps_in_reserve), cell(l.load), l.load_words,
-                cell(l.rest_minutes), l.purpose, l.reason, joined(l.overridden, ";")};
+        return {on.block.text,
+                cell(l.week),
+                cell(l.session),
+                cell(l.order),
+                l.date.text(),
+                l.exercise,
+                word(l.part),
+                cell(l.sets),
+                cell(l.reps),
+                cell(l.intensity),
+                cell(l.reps_in_reserve),
+                cell(l.load),
+                l.load_words,
+                cell(l.rest_minutes),
+                l.purpose,
+                l.reason,
+                joined(l.overridden, ";")};
     }
     Cells operator()(const SetDone& s) const {
-        return {s.key, names.athlete(s.athlete), s.date.text(), s.exercise, cell(s.set_number), cell(s.load), cell(s.reps),
-                cell(s.reps_in_reserve), cell(s.speed), s.block ? s.block->text : "", s.note};
+        return {s.key,
+                names.athlete(s.athlete),
+                s.date.text(),
+                s.exercise,
+                cell(s.set_number),
+                cell(s.load),
+                cell(s.reps),
+                cell(s.reps_in_reserve),
+                cell(s.speed),
+                s.block ? s.block->text : "",
+                s.note};
     }
     Cells operator()(const Override& o) const {
         return {names.athlete(o.athlete), o.exercise, o.caution, o.date.text(), o.coach, o.reason};
@@ -83,8 +158,10 @@ void append(std::vector<RecordOnLine>& all, const std::vector<Record>& some) {
 }
 
 void append_items(std::vector<RecordOnLine>& all, const Kit& kit) {
-    if (kit.items.empty()) all.push_back(ItemOfKit{kit.id, kit.name, kit.unit, {}});
-    for (const auto& item : kit.items) all.push_back(ItemOfKit{kit.id, kit.name, kit.unit, item});
+    if (kit.items.empty())
+        all.push_back(ItemOfKit{kit.id, kit.name, kit.unit, {}});
+    for (const auto& item : kit.items)
+        all.push_back(ItemOfKit{kit.id, kit.name, kit.unit, item});
 }
 
 Block without_lines(Block block) {
@@ -92,11 +169,13 @@ Block without_lines(Block block) {
     return block;
 }
 
-}  // namespace
+} // namespace
 
 NamesOf::NamesOf(const RecordSet& records) {
-    for (const auto& each : records.athletes) athletes[each.id.text] = each.name;
-    for (const auto& each : records.kits) kits[each.id.text] = each.name;
+    for (const auto& each : records.athletes)
+        athletes[each.id.text] = each.name;
+    for (const auto& each : records.kits)
+        kits[each.id.text] = each.name;
 }
 
 const std::string& NamesOf::athlete(const AthleteId& id) const {
@@ -119,24 +198,40 @@ std::vector<RecordOnLine> records_on_lines(RecordKind kind, const RecordSet& rec
     std::vector<RecordOnLine> all;
     switch (kind) {
     case RecordKind::facility:
-        if (records.facility) all.push_back(*records.facility);
+        if (records.facility)
+            all.push_back(*records.facility);
         break;
     case RecordKind::kit:
-        for (const auto& kit : records.kits) append_items(all, kit);
+        for (const auto& kit : records.kits)
+            append_items(all, kit);
         break;
-    case RecordKind::athletes: append(all, records.athletes); break;
-    case RecordKind::test_results: append(all, records.readings); break;
-    case RecordKind::throws: append(all, records.throws); break;
-    case RecordKind::calendar: append(all, records.calendar); break;
+    case RecordKind::athletes:
+        append(all, records.athletes);
+        break;
+    case RecordKind::test_results:
+        append(all, records.readings);
+        break;
+    case RecordKind::throws:
+        append(all, records.throws);
+        break;
+    case RecordKind::calendar:
+        append(all, records.calendar);
+        break;
     case RecordKind::blocks:
-        for (const auto& block : records.blocks) all.push_back(without_lines(block));
+        for (const auto& block : records.blocks)
+            all.push_back(without_lines(block));
         break;
     case RecordKind::block_lines:
         for (const auto& block : records.blocks)
-            for (const auto& line : block.lines) all.push_back(LineOfBlock{block.id, line});
+            for (const auto& line : block.lines)
+                all.push_back(LineOfBlock{block.id, line});
         break;
-    case RecordKind::sets: append(all, records.sets); break;
-    case RecordKind::overrides: append(all, records.overrides); break;
+    case RecordKind::sets:
+        append(all, records.sets);
+        break;
+    case RecordKind::overrides:
+        append(all, records.overrides);
+        break;
     }
     return all;
 }
@@ -144,13 +239,14 @@ std::vector<RecordOnLine> records_on_lines(RecordKind kind, const RecordSet& rec
 std::string identity_of(RecordKind kind, const std::vector<std::string>& cells) {
     const auto& columns = record_columns(kind);
     assert(cells.size() == columns.size());
-    constexpr char between = '\x1f';  // the control character that separates units of a record
+    constexpr char between = '\x1f'; // the control character that separates units of a record
     std::string text;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (columns[i].identity == Identity::none) continue;
+        if (columns[i].identity == Identity::none)
+            continue;
         text += (columns[i].identity == Identity::by_slug ? slug(cells[i]) : cells[i]) + between;
     }
     return text;
 }
 
-}  // namespace amentum
+} // namespace amentum

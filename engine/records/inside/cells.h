@@ -25,8 +25,8 @@ struct LineOfBlock {
 };
 
 // What one line of a file holds. A Block here has no lines: they are lines of another file.
-using RecordOnLine =
-    std::variant<Facility, ItemOfKit, Athlete, Reading, ThrowEntry, CalendarEntry, Block, LineOfBlock, SetDone, Override>;
+using RecordOnLine = std::variant<Facility, ItemOfKit, Athlete, Reading, ThrowEntry, CalendarEntry, Block,
+                                  LineOfBlock, SetDone, Override>;
 
 // Ids as the names that files say.
 struct NamesOf {
@@ -45,4 +45,4 @@ std::vector<RecordOnLine> records_on_lines(RecordKind kind, const RecordSet& rec
 // The record's identity as one text; two records of a kind with the same are the same record.
 std::string identity_of(RecordKind kind, const std::vector<std::string>& cells);
 
-}  // namespace amentum
+} // namespace amentum

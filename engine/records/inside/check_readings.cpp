@@ -14,10 +14,13 @@ std::string group_of(const Reading& r) {
 // The measurement's refusal, in the words of the file's columns.
 Refusal in_columns(Refusal refusal, const LineReader& line) {
     const std::string column = refusal.field;
-    if (!find_column(RecordKind::test_results, column)) return refusal;
-    if (refusal.code == RefusalCode::missing_field) return refuse_missing(line.file_name_of(column), refusal.allowed);
+    if (!find_column(RecordKind::test_results, column))
+        return refusal;
+    if (refusal.code == RefusalCode::missing_field)
+        return refuse_missing(line.file_name_of(column), refusal.allowed);
     const std::string said = line.said(column.c_str());
-    if (said.empty()) return refusal;
+    if (said.empty())
+        return refusal;
     refusal.sentence = line.file_name_of(column) + " is " + said + ". " + refusal.sentence;
     refusal.given = line.tidy(column.c_str());
     return refusal;
@@ -32,33 +35,40 @@ void check_group(const Group& group, const TestKind& kind, std::vector<Reading> 
     bool sound = true;
     for (const auto* each : group) {
         const auto alone = measure_test(kind, {each->reading});
-        if (!wrong_by_itself(alone)) continue;
+        if (!wrong_by_itself(alone))
+            continue;
         each->line->refuse(in_columns(alone.refusal(), *each->line));
         sound = false;
     }
-    if (!sound) return;
-    for (const auto* each : group) with_held.push_back(each->reading);
+    if (!sound)
+        return;
+    for (const auto* each : group)
+        with_held.push_back(each->reading);
     const auto together = measure_test(kind, with_held);
-    if (together) return;
+    if (together)
+        return;
     for (const auto* each : group) {
         Refusal refusal = together.refusal();
-        if (group.size() == 1 && with_held.size() == 1) refusal = in_columns(std::move(refusal), *each->line);
+        if (group.size() == 1 && with_held.size() == 1)
+            refusal = in_columns(std::move(refusal), *each->line);
         each->line->refuse(std::move(refusal));
     }
 }
 
-}  // namespace
+} // namespace
 
 void check_readings(const std::vector<NewReading>& readings, const ImportContext& context) {
     std::map<std::string, Group> groups;
-    for (const auto& each : readings) groups[group_of(each.reading)].push_back(&each);
+    for (const auto& each : readings)
+        groups[group_of(each.reading)].push_back(&each);
     std::map<std::string, std::vector<Reading>> held;
     for (const auto& each : context.held.readings) {
         const auto key = group_of(each);
-        if (groups.contains(key)) held[key].push_back(each);
+        if (groups.contains(key))
+            held[key].push_back(each);
     }
     for (const auto& [key, group] : groups)
         check_group(group, *context.tables.test_kind(group.front()->reading.test), held[key]);
 }
 
-}  // namespace amentum
+} // namespace amentum

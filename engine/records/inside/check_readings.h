@@ -7,9 +7,9 @@ namespace amentum {
 
 struct NewReading {
     Reading reading;
-    LineReader* line;  // takes the refusal
+    LineReader* line; // takes the refusal
 };
 
 void check_readings(const std::vector<NewReading>& readings, const ImportContext& context);
 
-}  // namespace amentum
+} // namespace amentum

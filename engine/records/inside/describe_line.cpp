@@ -8,19 +8,22 @@ namespace {
 std::string listed(const std::vector<std::string>& parts) {
     std::string text;
     for (const auto& part : parts)
-        if (!part.empty()) text += (text.empty() ? "" : ", ") + part;
+        if (!part.empty())
+            text += (text.empty() ? "" : ", ") + part;
     return text;
 }
 
 std::string spaced(std::string text) {
     for (char& c : text)
-        if (c == '_') c = ' ';
+        if (c == '_')
+            c = ' ';
     return text;
 }
 
 std::string worked(const LineReader& reader) {
     const std::string load = reader.said("load"), reps = reader.said("reps");
-    if (reps.empty()) return load;
+    if (reps.empty())
+        return load;
     return load.empty() ? reps + " repetitions" : load + " x " + reps;
 }
 
@@ -35,19 +38,22 @@ struct Describe {
     }
     std::string measured(const Reading& r) const {
         std::vector<std::string> parts{r.side == Side::none ? "" : word(r.side), worked(reader)};
-        for (const char* column : {"body_mass", "speed", "distance", "flight_time", "height", "angle", "force"})
+        for (const char* column :
+             {"body_mass", "speed", "distance", "flight_time", "height", "angle", "force"})
             parts.push_back(reader.said(column));
         return listed(parts);
     }
 
     LineWords operator()(const Facility& f) const { return {"the facility", f.name}; }
     LineWords operator()(const ItemOfKit& k) const {
-        if (!k.item) return {"a kit", k.kit_name};
+        if (!k.item)
+            return {"a kit", k.kit_name};
         return {"equipment", listed({k.kit_name, std::to_string(k.item->count) + " x " + k.item->label})};
     }
     LineWords operator()(const Athlete& a) const {
-        return {"an athlete", listed({a.name, "born " + a.birth_date.text(), word(a.sport) + " " + word(a.role),
-                                      "throws " + word(a.throwing_hand)})};
+        return {"an athlete",
+                listed({a.name, "born " + a.birth_date.text(), word(a.sport) + " " + word(a.role),
+                        "throws " + word(a.throwing_hand)})};
     }
     LineWords operator()(const Reading& r) const {
         const TestKind* kind = before.context.tables.test_kind(r.test);
@@ -55,36 +61,42 @@ struct Describe {
     }
     LineWords operator()(const ThrowEntry& t) const {
         const std::string soreness = reader.said("soreness_after");
-        return {"throws", listed({name(t.athlete), t.date.text(), spaced(word(t.setting)), std::to_string(t.count) + " throws",
-                                  reader.said("speed"), soreness.empty() ? "" : "soreness after " + soreness})};
+        return {"throws", listed({name(t.athlete), t.date.text(), spaced(word(t.setting)),
+                                  std::to_string(t.count) + " throws", reader.said("speed"),
+                                  soreness.empty() ? "" : "soreness after " + soreness})};
     }
     LineWords operator()(const CalendarEntry& e) const {
-        const std::string days = e.last_date == e.date ? e.date.text() : e.date.text() + " to " + e.last_date.text();
+        const std::string days =
+            e.last_date == e.date ? e.date.text() : e.date.text() + " to " + e.last_date.text();
         return {"a calendar entry", listed({name(e.athlete), days, word(e.kind)})};
     }
     LineWords operator()(const Block& b) const {
-        return {"a block", listed({name(b.athlete), "from " + b.start.text(), std::to_string(b.weeks) + " weeks",
-                                   std::to_string(b.sessions_per_week) + " sessions a week"})};
+        return {"a block",
+                listed({name(b.athlete), "from " + b.start.text(), std::to_string(b.weeks) + " weeks",
+                        std::to_string(b.sessions_per_week) + " sessions a week"})};
     }
     LineWords operator()(const LineOfBlock& on) const {
         const BlockLine& l = on.line;
         return {"a line of a block",
-                listed({on.block.text, "week " + std::to_string(l.week), "session " + std::to_string(l.session),
-                        exercise(l.exercise), std::to_string(l.sets) + " x " + std::to_string(l.reps), reader.said("load")})};
+                listed({on.block.text, "week " + std::to_string(l.week),
+                        "session " + std::to_string(l.session), exercise(l.exercise),
+                        std::to_string(l.sets) + " x " + std::to_string(l.reps), reader.said("load")})};
     }
     LineWords operator()(const SetDone& s) const {
-        return {"a set", listed({name(s.athlete), s.date.text(), exercise(s.exercise), "set " + std::to_string(s.set_number),
-                                 worked(reader), reader.said("speed")})};
+        return {"a set",
+                listed({name(s.athlete), s.date.text(), exercise(s.exercise),
+                        "set " + std::to_string(s.set_number), worked(reader), reader.said("speed")})};
     }
     LineWords operator()(const Override& o) const {
-        return {"an overridden caution", listed({name(o.athlete), exercise(o.exercise), o.caution, o.coach, o.reason})};
+        return {"an overridden caution",
+                listed({name(o.athlete), exercise(o.exercise), o.caution, o.coach, o.reason})};
     }
 };
 
-}  // namespace
+} // namespace
 
 LineWords describe_line(const RecordOnLine& record, const LineReader& reader, const LinesBefore& before) {
     return std::visit(Describe{reader, before}, record);
 }
 
-}  // namespace amentum
+} // namespace amentum

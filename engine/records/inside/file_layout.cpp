@@ -8,14 +8,17 @@
 namespace amentum {
 namespace {
 
-std::string line_of(const CsvTable& table) { return "line " + std::to_string(table.header_line); }
+std::string line_of(const CsvTable& table) {
+    return "line " + std::to_string(table.header_line);
+}
 
 std::optional<FileColumn> column_named(RecordKind kind, const std::string& name) {
     for (const auto& column : record_columns(kind)) {
         const auto units = units_of(column.holds);
         const auto names = header_names(column);
         const auto found = std::find(names.begin(), names.end(), lower_case(name));
-        if (found == names.end()) continue;
+        if (found == names.end())
+            continue;
         const auto place = static_cast<std::size_t>(found - names.begin());
         return FileColumn{&column, units.empty() ? nullptr : &units[place % units.size()], name};
     }
@@ -25,9 +28,11 @@ std::optional<FileColumn> column_named(RecordKind kind, const std::string& name)
 Refusal refuse_column(RecordKind kind, const CsvTable& table, const std::string& given) {
     std::vector<std::string> known;
     for (const auto& column : record_columns(kind))
-        for (auto& name : header_names(column)) known.push_back(std::move(name));
+        for (auto& name : header_names(column))
+            known.push_back(std::move(name));
     std::string sentence = "A file of " + word(kind) + " has no column \"" + given + "\".";
-    if (const RecordColumn* bare = find_column(kind, lower_case(given)); bare && !units_of(bare->holds).empty())
+    if (const RecordColumn* bare = find_column(kind, lower_case(given));
+        bare && !units_of(bare->holds).empty())
         sentence += " Its unit belongs into its name: \"" + header_names(*bare).front() + "\".";
     else if (const auto near = nearest_name(given, known))
         sentence += " Did you mean \"" + *near + "\"?";
@@ -42,10 +47,11 @@ std::vector<Refusal> check_columns(RecordKind kind, const CsvTable& table, const
     for (const auto& column : record_columns(kind)) {
         const bool there = std::any_of(layout.columns.begin(), layout.columns.end(),
                                        [&](const FileColumn& each) { return each.column == &column; });
-        if (there || column.need == Need::optional) continue;
+        if (there || column.need == Need::optional)
+            continue;
         refusals.push_back({RefusalCode::missing_field,
-                            "The column \"" + column.name + "\" is missing: " + column.meaning + ".", line_of(table), "",
-                            column.meaning});
+                            "The column \"" + column.name + "\" is missing: " + column.meaning + ".",
+                            line_of(table), "", column.meaning});
     }
     return refusals;
 }
@@ -56,18 +62,22 @@ std::vector<Refusal> check_doubles(const CsvTable& table, const FileLayout& layo
     for (std::size_t i = 0; i < layout.columns.size(); ++i)
         for (std::size_t j = i + 1; j < layout.columns.size(); ++j) {
             const auto &one = layout.columns[i], &two = layout.columns[j];
-            if (!one.column || one.column != two.column || one.unit) continue;
-            refusals.push_back({RefusalCode::unreadable_file,
-                                "The columns \"" + one.name + "\" and \"" + two.name + "\" are the same one; keep one.",
-                                line_of(table), one.name + ", " + two.name, "one of them"});
+            if (!one.column || one.column != two.column || one.unit)
+                continue;
+            refusals.push_back(
+                {RefusalCode::unreadable_file,
+                 "The columns \"" + one.name + "\" and \"" + two.name + "\" are the same one; keep one.",
+                 line_of(table), one.name + ", " + two.name, "one of them"});
         }
     return refusals;
 }
 
 std::optional<DecimalMark> stated_mark(const CsvTable& table) {
     for (const auto& comment : table.comments) {
-        if (lower_case(comment) == "decimal comma") return DecimalMark::comma;
-        if (lower_case(comment) == "decimal point") return DecimalMark::point;
+        if (lower_case(comment) == "decimal comma")
+            return DecimalMark::comma;
+        if (lower_case(comment) == "decimal point")
+            return DecimalMark::point;
     }
     return std::nullopt;
 }
@@ -76,10 +86,12 @@ std::optional<DecimalMark> stated_mark(const CsvTable& table) {
 bool may_be_thousands(const std::string& number) {
     const std::size_t sign = number.starts_with('-') || number.starts_with('+') ? 1 : 0;
     const std::size_t first = number.find(',');
-    if (first == std::string::npos || first - sign > 3 || first == sign || number[sign] == '0') return false;
+    if (first == std::string::npos || first - sign > 3 || first == sign || number[sign] == '0')
+        return false;
     for (std::size_t comma = first; comma != std::string::npos;) {
         const std::size_t next = number.find(',', comma + 1);
-        if (std::min(next, number.size()) - comma != 4) return false;
+        if (std::min(next, number.size()) - comma != 4)
+            return false;
         comma = next;
     }
     return true;
@@ -90,10 +102,12 @@ void infer_mark(const CsvTable& table, FileLayout& layout) {
     bool commas = false, points = false, certain = false;
     for (const auto& row : table.rows)
         for (std::size_t i = 0; i < layout.columns.size(); ++i) {
-            if (!layout.columns[i].column || !holds_number(layout.columns[i].column->holds)) continue;
+            if (!layout.columns[i].column || !holds_number(layout.columns[i].column->holds))
+                continue;
             const std::string number = trimmed(row.fields[i]);
             points |= number.find('.') != std::string::npos;
-            if (number.find(',') == std::string::npos) continue;
+            if (number.find(',') == std::string::npos)
+                continue;
             commas = true;
             certain |= !may_be_thousands(number);
         }
@@ -102,18 +116,20 @@ void infer_mark(const CsvTable& table, FileLayout& layout) {
     layout.commas_are_unclear = commas && !comma_marks;
 }
 
-}  // namespace
+} // namespace
 
 std::string trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(" \t\r\n");
-    if (first == std::string_view::npos) return "";
+    if (first == std::string_view::npos)
+        return "";
     return std::string(text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1));
 }
 
 std::string lower_case(std::string_view text) {
     std::string lower(text);
     for (char& c : lower)
-        if (static_cast<unsigned char>(c) < 128) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+        if (static_cast<unsigned char>(c) < 128)
+            c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     return lower;
 }
 
@@ -121,11 +137,14 @@ LayoutOrRefusals parse_layout(RecordKind kind, const CsvTable& table) {
     LayoutOrRefusals parsed{{kind, {}}, {}};
     for (const auto& name : table.header) {
         const auto column = column_named(kind, name);
-        if (!column) parsed.refusals.push_back(refuse_column(kind, table, name));
+        if (!column)
+            parsed.refusals.push_back(refuse_column(kind, table, name));
         parsed.layout.columns.push_back(column.value_or(FileColumn{nullptr, nullptr, name}));
     }
-    for (auto& refusal : check_columns(kind, table, parsed.layout)) parsed.refusals.push_back(std::move(refusal));
-    for (auto& refusal : check_doubles(table, parsed.layout)) parsed.refusals.push_back(std::move(refusal));
+    for (auto& refusal : check_columns(kind, table, parsed.layout))
+        parsed.refusals.push_back(std::move(refusal));
+    for (auto& refusal : check_doubles(table, parsed.layout))
+        parsed.refusals.push_back(std::move(refusal));
     if (const auto mark = stated_mark(table))
         parsed.layout.mark = *mark;
     else
@@ -133,4 +152,4 @@ LayoutOrRefusals parse_layout(RecordKind kind, const CsvTable& table) {
     return parsed;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -12,15 +12,15 @@ namespace amentum {
 
 struct FileColumn {
     const RecordColumn* column;
-    const FileUnit* unit;  // null for what is no quantity
-    std::string name;      // as the file's header has it
+    const FileUnit* unit; // null for what is no quantity
+    std::string name;     // as the file's header has it
 };
 
 struct FileLayout {
     RecordKind kind;
-    std::vector<FileColumn> columns;  // in the file's order
+    std::vector<FileColumn> columns; // in the file's order
     DecimalMark mark = DecimalMark::point;
-    bool commas_are_unclear = false;  // a comma in a number may be a decimal or a thousands mark
+    bool commas_are_unclear = false; // a comma in a number may be a decimal or a thousands mark
 };
 
 // The layout, or every fault of the header line.
@@ -32,6 +32,6 @@ struct LayoutOrRefusals {
 LayoutOrRefusals parse_layout(RecordKind kind, const CsvTable& table);
 
 std::string trimmed(std::string_view text);    // without spaces and line breaks at both ends
-std::string lower_case(std::string_view text);  // ASCII letters only
+std::string lower_case(std::string_view text); // ASCII letters only
 
-}  // namespace amentum
+} // namespace amentum

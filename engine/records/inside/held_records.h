@@ -21,7 +21,7 @@ private:
 struct Difference {
     std::string words, column, held, given;
 };
-Difference describe_difference(RecordKind kind, const std::vector<std::string>& held, const std::vector<std::string>& given,
-                               const LineReader& line);
+Difference describe_difference(RecordKind kind, const std::vector<std::string>& held,
+                               const std::vector<std::string>& given, const LineReader& line);
 
-}  // namespace amentum
+} // namespace amentum

@@ -8,17 +8,20 @@ namespace {
 
 Refusal refuse_number(const FileColumn& column, const std::string& given, const FileLayout& layout) {
     const std::string start = column.name + " is \"" + given + "\", ";
-    const std::string allowed = layout.mark == DecimalMark::comma ? "a number such as 97,5" : "a number such as 97.5";
+    const std::string allowed =
+        layout.mark == DecimalMark::comma ? "a number such as 97,5" : "a number such as 97.5";
     if (given.find(',') != std::string::npos && layout.commas_are_unclear)
         return {RefusalCode::wrong_type,
-                start + "which may be read in two ways. Please write numbers with a decimal point and without thousands "
+                start + "which may be read in two ways. Please write numbers with a decimal point and "
+                        "without thousands "
                         "marks, or begin the file with the line \"# decimal comma\".",
                 column.name, given, allowed};
     if (given.find('.') != std::string::npos && layout.mark == DecimalMark::comma)
-        return {RefusalCode::wrong_type, start + "but the numbers of this file have a decimal comma.", column.name, given,
-                allowed};
-    return {RefusalCode::wrong_type, start + "but must be a number alone; its unit stands in the column's name.",
-            column.name, given, allowed};
+        return {RefusalCode::wrong_type, start + "but the numbers of this file have a decimal comma.",
+                column.name, given, allowed};
+    return {RefusalCode::wrong_type,
+            start + "but must be a number alone; its unit stands in the column's name.", column.name, given,
+            allowed};
 }
 
 Refusal refuse_limits(const FileColumn& column, const std::string& given, Limits limits) {
@@ -26,8 +29,8 @@ Refusal refuse_limits(const FileColumn& column, const std::string& given, Limits
     const double high = column.unit ? column.unit->from_si(limits.high) : limits.high;
     const std::string unit = column.unit && *column.unit->shown ? std::string(" ") + column.unit->shown : "";
     const std::string allowed = four_digits(low) + " to " + four_digits(high) + unit;
-    return {RefusalCode::out_of_range, column.name + " is " + given + unit + ", but must be " + allowed + ".", column.name,
-            given, allowed};
+    return {RefusalCode::out_of_range, column.name + " is " + given + unit + ", but must be " + allowed + ".",
+            column.name, given, allowed};
 }
 
 std::vector<std::string> divided(const std::string& text, const char* between) {
@@ -45,10 +48,11 @@ std::optional<Q> made(std::optional<double> si, Q (*make)(double)) {
     return si ? std::optional<Q>(make(*si)) : std::nullopt;
 }
 
-}  // namespace
+} // namespace
 
 void LineReader::refuse(Refusal refusal) {
-    if (refusal_) return;
+    if (refusal_)
+        return;
     const std::string where = "line " + std::to_string(line());
     refusal.field = refusal.field.empty() ? where : where + ", " + file_name_of(refusal.field);
     refusal.sentence = "Line " + std::to_string(line()) + ": " + refusal.sentence;
@@ -63,7 +67,8 @@ void LineReader::refuse_empty(const char* column) {
 
 std::optional<std::size_t> LineReader::filled_place(const std::string& column) const {
     for (std::size_t i = 0; i < layout_->columns.size(); ++i)
-        if (layout_->columns[i].column->name == column && !trimmed(row_->fields[i]).empty()) return i;
+        if (layout_->columns[i].column->name == column && !trimmed(row_->fields[i]).empty())
+            return i;
     return std::nullopt;
 }
 
@@ -75,7 +80,8 @@ const std::string* LineReader::filled(const std::string& column) const {
 
 std::string LineReader::text(const char* column) const {
     for (std::size_t i = 0; i < layout_->columns.size(); ++i)
-        if (layout_->columns[i].column->name == column) return row_->fields[i];
+        if (layout_->columns[i].column->name == column)
+            return row_->fields[i];
     return "";
 }
 
@@ -86,24 +92,31 @@ std::string LineReader::tidy(const char* column) const {
 
 std::string LineReader::needed(const char* column) {
     std::string cell = tidy(column);
-    if (cell.empty()) refuse_empty(column);
+    if (cell.empty())
+        refuse_empty(column);
     return cell;
 }
 
 std::string LineReader::one_line(const char* column) {
     std::string cell = tidy(column);
     if (cell.find_first_of("\r\n") != std::string::npos)
-        refuse({RefusalCode::wrong_type, std::string(column) + " has a line break in it; a name stands on one line.", column,
-                cell, "one line"});
+        refuse({RefusalCode::wrong_type,
+                std::string(column) + " has a line break in it; a name stands on one line.", column, cell,
+                "one line"});
     return cell;
 }
 
-std::vector<std::string> LineReader::keys(const char* column) const { return divided(text(column), ";, \t\r\n"); }
-std::vector<std::string> LineReader::sentences(const char* column) const { return divided(text(column), "\r\n"); }
+std::vector<std::string> LineReader::keys(const char* column) const {
+    return divided(text(column), ";, \t\r\n");
+}
+std::vector<std::string> LineReader::sentences(const char* column) const {
+    return divided(text(column), "\r\n");
+}
 
 std::optional<Date> LineReader::date(const char* column) {
     const std::string cell = tidy(column);
-    if (cell.empty()) return std::nullopt;
+    if (cell.empty())
+        return std::nullopt;
     const auto day = parse_date(cell, column);
     if (!day) {
         refuse(day.refusal());
@@ -114,31 +127,36 @@ std::optional<Date> LineReader::date(const char* column) {
 
 Date LineReader::needed_date(const char* column) {
     const auto day = date(column);
-    if (!day) refuse_empty(column);
+    if (!day)
+        refuse_empty(column);
     return day.value_or(Date::from_days(0));
 }
 
 std::optional<double> LineReader::parsed(const FileColumn& column, const std::string& cell) {
     const auto value = cell.starts_with("+-") ? std::nullopt : parse_number(cell, layout_->mark);
-    if (!value) refuse(refuse_number(column, cell, *layout_));
+    if (!value)
+        refuse(refuse_number(column, cell, *layout_));
     return value;
 }
 
 std::optional<double> LineReader::number(const char* column, Limits limits) {
     const auto place = filled_place(column);
-    if (!place) return std::nullopt;
+    if (!place)
+        return std::nullopt;
     const FileColumn& here = layout_->columns[*place];
     for (std::size_t i = *place + 1; i < layout_->columns.size(); ++i)
         if (layout_->columns[i].column == here.column && !trimmed(row_->fields[i]).empty()) {
             refuse({RefusalCode::two_units,
-                    "Give " + std::string(column) + " once: " + here.name + " and " + layout_->columns[i].name +
-                        " both have a number.",
-                    column, trimmed(row_->fields[*place]) + " and " + trimmed(row_->fields[i]), "one of them"});
+                    "Give " + std::string(column) + " once: " + here.name + " and " +
+                        layout_->columns[i].name + " both have a number.",
+                    column, trimmed(row_->fields[*place]) + " and " + trimmed(row_->fields[i]),
+                    "one of them"});
             return std::nullopt;
         }
     const std::string cell = trimmed(row_->fields[*place]);
     const auto given = parsed(here, cell);
-    if (!given) return std::nullopt;
+    if (!given)
+        return std::nullopt;
     const double si = here.unit ? here.unit->to_si(*given) : *given;
     if (si < limits.low || si > limits.high) {
         refuse(refuse_limits(here, cell, limits));
@@ -149,14 +167,16 @@ std::optional<double> LineReader::number(const char* column, Limits limits) {
 
 double LineReader::needed_number(const char* column, Limits limits) {
     const auto value = number(column, limits);
-    if (!value) refuse_empty(column);
+    if (!value)
+        refuse_empty(column);
     return value.value_or(limits.low);
 }
 
 std::optional<int> LineReader::whole(const char* column, Limits limits) {
     const auto value = number(column, limits);
     if (value && *value != std::round(*value)) {
-        refuse({RefusalCode::wrong_type, file_name_of(column) + " is " + tidy(column) + ", but must be a whole number.", column,
+        refuse({RefusalCode::wrong_type,
+                file_name_of(column) + " is " + tidy(column) + ", but must be a whole number.", column,
                 tidy(column), "a whole number"});
         return std::nullopt;
     }
@@ -165,30 +185,44 @@ std::optional<int> LineReader::whole(const char* column, Limits limits) {
 
 int LineReader::needed_whole(const char* column, Limits limits) {
     const auto value = whole(column, limits);
-    if (!value) refuse_empty(column);
+    if (!value)
+        refuse_empty(column);
     return value.value_or(static_cast<int>(limits.low));
 }
 
-std::optional<Mass> LineReader::mass(const char* column, Limits kg) { return made(number(column, kg), Mass::kilograms); }
-std::optional<Length> LineReader::length(const char* column, Limits m) { return made(number(column, m), Length::metres); }
+std::optional<Mass> LineReader::mass(const char* column, Limits kg) {
+    return made(number(column, kg), Mass::kilograms);
+}
+std::optional<Length> LineReader::length(const char* column, Limits m) {
+    return made(number(column, m), Length::metres);
+}
 std::optional<Speed> LineReader::speed(const char* column, Limits ms) {
     return made(number(column, ms), Speed::metres_per_second);
 }
-std::optional<Duration> LineReader::time(const char* column, Limits s) { return made(number(column, s), Duration::seconds); }
-std::optional<Angle> LineReader::angle(const char* column, Limits deg) { return made(number(column, deg), Angle::degrees); }
-std::optional<Force> LineReader::force(const char* column, Limits n) { return made(number(column, n), Force::newtons); }
+std::optional<Duration> LineReader::time(const char* column, Limits s) {
+    return made(number(column, s), Duration::seconds);
+}
+std::optional<Angle> LineReader::angle(const char* column, Limits deg) {
+    return made(number(column, deg), Angle::degrees);
+}
+std::optional<Force> LineReader::force(const char* column, Limits n) {
+    return made(number(column, n), Force::newtons);
+}
 
 std::string LineReader::file_name_of(const std::string& column) const {
-    if (const auto place = filled_place(column)) return layout_->columns[*place].name;
+    if (const auto place = filled_place(column))
+        return layout_->columns[*place].name;
     for (const auto& each : layout_->columns)
-        if (each.column->name == column) return each.name;
+        if (each.column->name == column)
+            return each.name;
     const RecordColumn* known = find_column(layout_->kind, column);
     return known ? header_names(*known).front() : column;
 }
 
 std::string LineReader::said(const char* column) const {
     const auto place = filled_place(column);
-    if (!place) return "";
+    if (!place)
+        return "";
     const FileUnit* unit = layout_->columns[*place].unit;
     return trimmed(row_->fields[*place]) + (unit && *unit->shown ? std::string(" ") + unit->shown : "");
 }
@@ -198,4 +232,4 @@ const FileUnit* LineReader::unit_used(const std::string& column) const {
     return place ? layout_->columns[*place].unit : nullptr;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,9 +14,12 @@ struct Add {
 
     void operator()(const Facility& f) const { set.facility = f; }
     void operator()(const ItemOfKit& k) const {
-        auto kit = std::find_if(set.kits.begin(), set.kits.end(), [&](const Kit& each) { return each.id == k.kit; });
-        if (kit == set.kits.end()) kit = set.kits.insert(kit, Kit{k.kit, k.kit_name, k.unit, {}});
-        if (k.item) kit->items.push_back(*k.item);
+        auto kit =
+            std::find_if(set.kits.begin(), set.kits.end(), [&](const Kit& each) { return each.id == k.kit; });
+        if (kit == set.kits.end())
+            kit = set.kits.insert(kit, Kit{k.kit, k.kit_name, k.unit, {}});
+        if (k.item)
+            kit->items.push_back(*k.item);
     }
     void operator()(const Athlete& a) const { set.athletes.push_back(a); }
     void operator()(const Reading& r) const { set.readings.push_back(r); }
@@ -44,14 +47,16 @@ void sort_by(std::vector<Record>& records, Identity identity) {
               [&](const Record& a, const Record& b) { return identity(a) < identity(b); });
 }
 
-}  // namespace
+} // namespace
 
 RecordSet new_records(const std::vector<RecordOnLine>& records, const RecordSet& held) {
     RecordSet set;
-    for (const auto& record : records) std::visit(Add{set, held}, record);
+    for (const auto& record : records)
+        std::visit(Add{set, held}, record);
     sort_by(set.kits, [](const Kit& k) { return k.id; });
     sort_by(set.athletes, [](const Athlete& a) { return a.id; });
-    sort_by(set.readings, [](const Reading& r) { return std::tuple(r.athlete, r.date, r.test, word(r.side), r.trial); });
+    sort_by(set.readings,
+            [](const Reading& r) { return std::tuple(r.athlete, r.date, r.test, word(r.side), r.trial); });
     sort_by(set.throws, [](const ThrowEntry& t) { return std::tuple(t.athlete, t.date, word(t.setting)); });
     sort_by(set.calendar, [](const CalendarEntry& e) { return std::tuple(e.athlete, e.date, word(e.kind)); });
     sort_by(set.blocks, [](const Block& b) { return b.id; });
@@ -64,4 +69,4 @@ RecordSet new_records(const std::vector<RecordOnLine>& records, const RecordSet&
     return set;
 }
 
-}  // namespace amentum
+} // namespace amentum

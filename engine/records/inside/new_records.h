@@ -7,4 +7,4 @@ namespace amentum {
 
 RecordSet new_records(const std::vector<RecordOnLine>& records, const RecordSet& held);
 
-}  // namespace amentum
+} // namespace amentum

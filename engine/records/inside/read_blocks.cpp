@@ -8,15 +8,18 @@ namespace {
 
 const Block* held_block(const LinesBefore& before, const std::string& id) {
     const auto& blocks = before.context.held.blocks;
-    const auto found = std::find_if(blocks.begin(), blocks.end(), [&](const auto& each) { return each.id.text == id; });
+    const auto found =
+        std::find_if(blocks.begin(), blocks.end(), [&](const auto& each) { return each.id.text == id; });
     return found == blocks.end() ? nullptr : &*found;
 }
 
 std::string read_block_key(LineReader& reader, const LinesBefore& before) {
     const std::string given = reader.needed("block");
     std::vector<std::string> known;
-    for (const auto& each : before.context.held.blocks) known.push_back(each.id.text);
-    if (!given.empty() && !held_block(before, given)) reader.refuse(refuse_unknown("block", given, known));
+    for (const auto& each : before.context.held.blocks)
+        known.push_back(each.id.text);
+    if (!given.empty() && !held_block(before, given))
+        reader.refuse(refuse_unknown("block", given, known));
     return given;
 }
 
@@ -25,16 +28,18 @@ void check_place(LineReader& reader, const Block& block, const BlockLine& line) 
         reader.refuse(refuse_range("week", line.week, 1, block.weeks, "", "The block ends there."));
     const Date last = block.start + (7 * block.weeks - 1);
     if (line.date < block.start || line.date > last)
-        reader.refuse({RefusalCode::impossible_date, "The day " + line.date.text() + " is not within the block.", "date",
-                       line.date.text(), block.start.text() + " to " + last.text()});
+        reader.refuse({RefusalCode::impossible_date,
+                       "The day " + line.date.text() + " is not within the block.", "date", line.date.text(),
+                       block.start.text() + " to " + last.text()});
 }
 
-}  // namespace
+} // namespace
 
 RecordOnLine read_block(LineReader& reader, LinesBefore& before) {
     const std::string id = reader.needed("block");
     reader.one_line("block");
-    if (reader.tidy("kit").empty()) reader.needed("kit");
+    if (reader.tidy("kit").empty())
+        reader.needed("kit");
     return Block{{id},
                  read_athlete_name(reader, before),
                  read_kit_name(reader, before),
@@ -65,8 +70,9 @@ RecordOnLine read_block_line(LineReader& reader, LinesBefore& before) {
                    reader.tidy("purpose"),
                    reader.text("reason"),
                    read_cautions(reader, before, "overridden")};
-    if (const Block* block = held_block(before, id); block && !reader.refusal()) check_place(reader, *block, line);
+    if (const Block* block = held_block(before, id); block && !reader.refusal())
+        check_place(reader, *block, line);
     return LineOfBlock{{id}, std::move(line)};
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -15,7 +15,7 @@ struct LinesBefore {
     const FileLayout& layout;
     NamesOf names;                              // of athletes and kits held
     std::map<std::string, int> trials = {};     // the highest trial so far of an athlete, day, test and side
-    std::map<std::string, MassUnit> units = {};  // of the kits in this file
+    std::map<std::string, MassUnit> units = {}; // of the kits in this file
 };
 
 RecordOnLine read_facility(LineReader&, LinesBefore&);
@@ -32,8 +32,9 @@ RecordOnLine read_override(LineReader&, LinesBefore&);
 // Steps that several kinds share.
 AthleteId read_athlete_name(LineReader&, const LinesBefore&);
 KitId read_kit_name(LineReader&, const LinesBefore&);
-Date read_day_lived(LineReader&, const LinesBefore&, const AthleteId&);  // "date", not after today, not before birth
-std::string read_exercise(LineReader&, const LinesBefore&);              // its key
+Date read_day_lived(LineReader&, const LinesBefore&,
+                    const AthleteId&);                      // "date", not after today, not before birth
+std::string read_exercise(LineReader&, const LinesBefore&); // its key
 std::vector<std::string> read_cautions(LineReader&, const LinesBefore&, const char* column);
 
 // "an athlete", "Ona Reyes, born 2008-05-11, ..."
@@ -42,4 +43,4 @@ struct LineWords {
 };
 LineWords describe_line(const RecordOnLine&, const LineReader&, const LinesBefore&);
 
-}  // namespace amentum
+} // namespace amentum

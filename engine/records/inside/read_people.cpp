@@ -8,10 +8,11 @@ namespace {
 
 std::string needed_name(LineReader& reader, const char* column) {
     std::string name = reader.one_line(column);
-    if (name.empty()) reader.needed(column);
+    if (name.empty())
+        reader.needed(column);
     else if (slug(name).empty())
-        reader.refuse({RefusalCode::wrong_type, "\"" + name + "\" has no letter or digit to know it by.", column, name,
-                       "a name with letters or digits"});
+        reader.refuse({RefusalCode::wrong_type, "\"" + name + "\" has no letter or digit to know it by.",
+                       column, name, "a name with letters or digits"});
     return name;
 }
 
@@ -27,11 +28,13 @@ MassUnit read_kit_unit(LineReader& reader, LinesBefore& before, const std::strin
     const auto said = reader.choice<MassUnit>("unit");
     std::optional<MassUnit> known;
     for (const auto& held : before.context.held.kits)
-        if (held.id.text == kit) known = held.unit;
-    if (before.units.contains(kit)) known = before.units.at(kit);
+        if (held.id.text == kit)
+            known = held.unit;
+    if (before.units.contains(kit))
+        known = before.units.at(kit);
     if (said && before.units.contains(kit) && *said != *known)
-        reader.refuse({RefusalCode::already_held, "The lines above give this kit in " + word(*known) + ".", "unit",
-                       word(*said), "one unit for a kit"});
+        reader.refuse({RefusalCode::already_held, "The lines above give this kit in " + word(*known) + ".",
+                       "unit", word(*said), "one unit for a kit"});
     const auto& facility = before.context.held.facility;
     const MassUnit usual = unit_of_file(before.layout, facility ? facility->mass_unit : MassUnit::lb);
     return before.units[kit] = said.value_or(known.value_or(usual));
@@ -46,43 +49,64 @@ std::string label_made(const LineReader& reader, ItemKind kind) {
 
 bool needs_mass(ItemKind kind) {
     switch (kind) {
-    case ItemKind::straight_bar: case ItemKind::hex_bar: case ItemKind::safety_bar: case ItemKind::camber_bar:
-    case ItemKind::plate: case ItemKind::dumbbell: case ItemKind::kettlebell: case ItemKind::ball: return true;
-    default: return false;
+    case ItemKind::straight_bar:
+    case ItemKind::hex_bar:
+    case ItemKind::safety_bar:
+    case ItemKind::camber_bar:
+    case ItemKind::plate:
+    case ItemKind::dumbbell:
+    case ItemKind::kettlebell:
+    case ItemKind::ball:
+        return true;
+    default:
+        return false;
     }
 }
 
 std::optional<KitItem> read_item_itself(LineReader& reader) {
     const auto kind = reader.choice<ItemKind>("item");
     if (!kind) {
-        if (!reader.tidy("label").empty() || !reader.tidy("mass").empty()) reader.needed("item");
+        if (!reader.tidy("label").empty() || !reader.tidy("mass").empty())
+            reader.needed("item");
         return std::nullopt;
     }
-    KitItem item{*kind, reader.one_line("label"), reader.whole("count", limits::item_count).value_or(1), {}, {}, {}, {}, {}};
+    KitItem item{*kind,
+                 reader.one_line("label"),
+                 reader.whole("count", limits::item_count).value_or(1),
+                 {},
+                 {},
+                 {},
+                 {},
+                 {}};
     item.mass = reader.mass("mass", limits::item_mass_kg);
     item.height = reader.length("height", limits::item_height_m);
     item.ratio = reader.number("ratio", limits::item_ratio);
     item.step = reader.mass("step", limits::item_step_kg);
     item.most = reader.mass("most", limits::item_most_kg);
-    if (needs_mass(*kind) && !item.mass) reader.refuse(refuse_missing(reader.file_name_of("mass"), "what one of them weighs"));
-    if (*kind == ItemKind::column && !item.step) reader.refuse(refuse_missing(reader.file_name_of("step"), "the stack's step"));
-    if (*kind == ItemKind::column && !item.most) reader.refuse(refuse_missing(reader.file_name_of("most"), "the whole stack"));
-    if (item.label.empty()) item.label = label_made(reader, *kind);
+    if (needs_mass(*kind) && !item.mass)
+        reader.refuse(refuse_missing(reader.file_name_of("mass"), "what one of them weighs"));
+    if (*kind == ItemKind::column && !item.step)
+        reader.refuse(refuse_missing(reader.file_name_of("step"), "the stack's step"));
+    if (*kind == ItemKind::column && !item.most)
+        reader.refuse(refuse_missing(reader.file_name_of("most"), "the whole stack"));
+    if (item.label.empty())
+        item.label = label_made(reader, *kind);
     return item;
 }
 
 void check_birth_date(LineReader& reader, Date birth, Date today) {
     if (birth > today)
-        reader.refuse({RefusalCode::impossible_date, "The birth date " + birth.text() + " is in the future.", "birth_date",
-                       birth.text(), "before " + today.text()});
+        reader.refuse({RefusalCode::impossible_date, "The birth date " + birth.text() + " is in the future.",
+                       "birth_date", birth.text(), "before " + today.text()});
     const int age = whole_years(birth, today);
     if (age < limits::age_years.low || age > limits::age_years.high)
         reader.refuse({RefusalCode::impossible_date,
-                       "Born " + birth.text() + ", the athlete is " + std::to_string(age) + " years old; ages 6 to 80 are taken.",
+                       "Born " + birth.text() + ", the athlete is " + std::to_string(age) +
+                           " years old; ages 6 to 80 are taken.",
                        "birth_date", birth.text(), "ages 6 to 80"});
 }
 
-}  // namespace
+} // namespace
 
 RecordOnLine read_facility(LineReader& reader, LinesBefore&) {
     Facility facility{needed_name(reader, "name")};
@@ -102,7 +126,8 @@ RecordOnLine read_item(LineReader& reader, LinesBefore& before) {
 RecordOnLine read_athlete(LineReader& reader, LinesBefore& before) {
     const std::string name = needed_name(reader, "name");
     const Date birth = reader.needed_date("birth_date");
-    if (!reader.refusal()) check_birth_date(reader, birth, before.context.today);
+    if (!reader.refusal())
+        check_birth_date(reader, birth, before.context.today);
     Athlete athlete{{slug(name)},
                     name,
                     birth,
@@ -120,4 +145,4 @@ RecordOnLine read_athlete(LineReader& reader, LinesBefore& before) {
     return athlete;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -7,17 +7,19 @@ namespace {
 
 std::vector<std::string> values_in(const std::map<std::string, std::string>& names) {
     std::vector<std::string> values;
-    for (const auto& [id, name] : names) values.push_back(name);
+    for (const auto& [id, name] : names)
+        values.push_back(name);
     return values;
 }
 
 const Athlete* held_athlete(const LinesBefore& before, const AthleteId& id) {
     const auto& athletes = before.context.held.athletes;
-    const auto found = std::find_if(athletes.begin(), athletes.end(), [&](const auto& each) { return each.id == id; });
+    const auto found =
+        std::find_if(athletes.begin(), athletes.end(), [&](const auto& each) { return each.id == id; });
     return found == athletes.end() ? nullptr : &*found;
 }
 
-}  // namespace
+} // namespace
 
 AthleteId read_athlete_name(LineReader& reader, const LinesBefore& before) {
     const std::string given = reader.needed("athlete");
@@ -28,10 +30,12 @@ AthleteId read_athlete_name(LineReader& reader, const LinesBefore& before) {
 
 KitId read_kit_name(LineReader& reader, const LinesBefore& before) {
     const std::string given = reader.tidy("kit");
-    if (given.empty() && before.names.kits.size() == 1) return {before.names.kits.begin()->first};
+    if (given.empty() && before.names.kits.size() == 1)
+        return {before.names.kits.begin()->first};
     if (given.empty())
-        reader.refuse(refuse_missing("kit", before.names.kits.empty() ? "none is held yet: import a kit file first"
-                                                                      : "there is more than one"));
+        reader.refuse(refuse_missing("kit", before.names.kits.empty()
+                                                ? "none is held yet: import a kit file first"
+                                                : "there is more than one"));
     else if (!before.names.kits.contains(slug(given)))
         reader.refuse(refuse_unknown("kit", given, values_in(before.names.kits)));
     return {slug(given)};
@@ -41,12 +45,12 @@ Date read_day_lived(LineReader& reader, const LinesBefore& before, const Athlete
     const Date day = reader.needed_date("date");
     const Date today = before.context.today;
     if (day > today)
-        reader.refuse({RefusalCode::impossible_date, "The day " + day.text() + " is after today.", "date", day.text(),
-                       "up to " + today.text()});
+        reader.refuse({RefusalCode::impossible_date, "The day " + day.text() + " is after today.", "date",
+                       day.text(), "up to " + today.text()});
     if (const Athlete* athlete = held_athlete(before, id); athlete && day < athlete->birth_date)
         reader.refuse({RefusalCode::impossible_date,
-                       "The day " + day.text() + " is before " + athlete->name + " was born.", "date", day.text(),
-                       "from " + athlete->birth_date.text()});
+                       "The day " + day.text() + " is before " + athlete->name + " was born.", "date",
+                       day.text(), "from " + athlete->birth_date.text()});
     return day;
 }
 
@@ -54,17 +58,20 @@ std::string read_exercise(LineReader& reader, const LinesBefore& before) {
     const std::string given = reader.needed("exercise");
     std::vector<std::string> known;
     for (const auto& each : before.context.tables.exercises) {
-        if (each.key == given || lower_case(each.name) == lower_case(given)) return each.key;
+        if (each.key == given || lower_case(each.name) == lower_case(given))
+            return each.key;
         known.push_back(each.key);
         known.push_back(each.name);
     }
-    if (!given.empty()) reader.refuse(refuse_unknown("exercise", given, known));
+    if (!given.empty())
+        reader.refuse(refuse_unknown("exercise", given, known));
     return given;
 }
 
 std::vector<std::string> read_cautions(LineReader& reader, const LinesBefore& before, const char* column) {
     std::vector<std::string> known, given = reader.keys(column);
-    for (const auto& each : before.context.tables.cautions) known.push_back(each.key);
+    for (const auto& each : before.context.tables.cautions)
+        known.push_back(each.key);
     for (const auto& key : given)
         if (std::find(known.begin(), known.end(), key) == known.end()) {
             Refusal refusal = refuse_unknown("caution", key, known);
@@ -74,4 +81,4 @@ std::vector<std::string> read_cautions(LineReader& reader, const LinesBefore& be
     return given;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -15,11 +15,13 @@ std::string read_test(LineReader& reader, const LinesBefore& before) {
     const std::string given = reader.needed("test");
     std::vector<std::string> known;
     for (const auto& each : before.context.tables.test_kinds) {
-        if (each.key == given || lower_case(each.name) == lower_case(given)) return each.key;
+        if (each.key == given || lower_case(each.name) == lower_case(given))
+            return each.key;
         known.push_back(each.key);
         known.push_back(each.name);
     }
-    if (!given.empty()) reader.refuse(refuse_unknown("test", given, known));
+    if (!given.empty())
+        reader.refuse(refuse_unknown("test", given, known));
     return given;
 }
 
@@ -27,7 +29,8 @@ int read_trial(LineReader& reader, LinesBefore& before, const Reading& r) {
     int& highest = before.trials[r.athlete.text + "\n" + r.date.text() + "\n" + r.test + "\n" + word(r.side)];
     const int trial = reader.whole("trial", limits::trial).value_or(highest + 1);
     if (trial > limits::trial.high)
-        reader.refuse(refuse_range("trial", trial, limits::trial.low, limits::trial.high, "", "This test has too many lines."));
+        reader.refuse(refuse_range("trial", trial, limits::trial.low, limits::trial.high, "",
+                                   "This test has too many lines."));
     highest = std::max(highest, trial);
     return trial;
 }
@@ -50,8 +53,8 @@ void read_quantities(LineReader& reader, Reading& r) {
 
 // The same line is the same set on any machine.
 std::string key_made(const SetDone& set) {
-    const std::uint64_t hash = seed_from(
-        0, set.athlete.text + "\n" + set.date.text() + "\n" + set.exercise + "\n" + std::to_string(set.set_number));
+    const std::uint64_t hash = seed_from(0, set.athlete.text + "\n" + set.date.text() + "\n" + set.exercise +
+                                                "\n" + std::to_string(set.set_number));
     std::array<char, 16> digits;
     const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), hash, 16).ptr;
     return "file-" + std::string(digits.data(), end);
@@ -59,16 +62,20 @@ std::string key_made(const SetDone& set) {
 
 void read_key(LineReader& reader, SetDone& set) {
     set.key = reader.tidy("key");
-    if (set.key.empty()) set.key = key_made(set);
-    const bool fit = set.key.size() >= 8 && set.key.size() <= 64 && std::all_of(set.key.begin(), set.key.end(), [](char c) {
-        return c == '-' || (static_cast<unsigned char>(c) < 128 && std::isalnum(static_cast<unsigned char>(c)));
-    });
+    if (set.key.empty())
+        set.key = key_made(set);
+    const bool fit = set.key.size() >= 8 && set.key.size() <= 64 &&
+                     std::all_of(set.key.begin(), set.key.end(), [](char c) {
+                         return c == '-' || (static_cast<unsigned char>(c) < 128 &&
+                                             std::isalnum(static_cast<unsigned char>(c)));
+                     });
     if (!fit)
-        reader.refuse({RefusalCode::wrong_type, "The key \"" + set.key + "\" is not 8 to 64 letters, digits or '-'.", "key",
-                       set.key, "8 to 64 letters, digits or '-'; or empty"});
+        reader.refuse({RefusalCode::wrong_type,
+                       "The key \"" + set.key + "\" is not 8 to 64 letters, digits or '-'.", "key", set.key,
+                       "8 to 64 letters, digits or '-'; or empty"});
 }
 
-}  // namespace
+} // namespace
 
 RecordOnLine read_reading(LineReader& reader, LinesBefore& before) {
     const AthleteId athlete = read_athlete_name(reader, before);
@@ -109,21 +116,32 @@ RecordOnLine read_calendar(LineReader& reader, LinesBefore& before) {
         reader.refuse({RefusalCode::impossible_date,
                        "The last day, " + last.text() + ", must be " + first.text() + " or up to " +
                            std::to_string(limits::calendar_days) + " days later.",
-                       "last_date", last.text(), first.text() + " or up to " + std::to_string(limits::calendar_days) + " days later"});
+                       "last_date", last.text(),
+                       first.text() + " or up to " + std::to_string(limits::calendar_days) + " days later"});
     return CalendarEntry{athlete, first, last, reader.needed_choice<DayKind>("kind"), reader.text("note")};
 }
 
 RecordOnLine read_set(LineReader& reader, LinesBefore& before) {
     const AthleteId athlete = read_athlete_name(reader, before);
-    SetDone set{"", athlete, read_day_lived(reader, before, athlete), read_exercise(reader, before),
-                reader.needed_whole("set_number", limits::set_number), {}, {}, {}, {}, {}, reader.text("note")};
+    SetDone set{"",
+                athlete,
+                read_day_lived(reader, before, athlete),
+                read_exercise(reader, before),
+                reader.needed_whole("set_number", limits::set_number),
+                {},
+                {},
+                {},
+                {},
+                {},
+                reader.text("note")};
     read_key(reader, set);
     set.load = reader.mass("load", limits::load_kg);
     set.reps = reader.whole("reps", limits::reps);
     set.reps_in_reserve = reader.number("reps_in_reserve", limits::reps_in_reserve);
     set.speed = reader.speed("speed", limits::speed_ms);
     const std::string block = reader.tidy("block");
-    if (!block.empty()) set.block = BlockId{block};
+    if (!block.empty())
+        set.block = BlockId{block};
     return set;
 }
 
@@ -131,13 +149,19 @@ RecordOnLine read_override(LineReader& reader, LinesBefore& before) {
     const AthleteId athlete = read_athlete_name(reader, before);
     const Date date = read_day_lived(reader, before, athlete);
     const auto cautions = read_cautions(reader, before, "caution");
-    if (cautions.size() != 1) reader.refuse(refuse_missing("caution", "the key of one caution"));
-    Override made{athlete, read_exercise(reader, before), cautions.empty() ? "" : cautions.front(), reader.text("reason"),
-                  reader.needed("coach"), date};
+    if (cautions.size() != 1)
+        reader.refuse(refuse_missing("caution", "the key of one caution"));
+    Override made{athlete,
+                  read_exercise(reader, before),
+                  cautions.empty() ? "" : cautions.front(),
+                  reader.text("reason"),
+                  reader.needed("coach"),
+                  date};
     if (trimmed(made.reason).size() < limits::reason_characters)
-        reader.refuse({RefusalCode::caution_needs_reason, "Please say why the caution is overridden, in a sentence.", "reason",
-                       made.reason, "at least 10 characters"});
+        reader.refuse({RefusalCode::caution_needs_reason,
+                       "Please say why the caution is overridden, in a sentence.", "reason", made.reason,
+                       "at least 10 characters"});
     return made;
 }
 
-}  // namespace amentum
+} // namespace amentum

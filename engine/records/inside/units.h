@@ -8,8 +8,8 @@
 namespace amentum {
 
 struct FileUnit {
-    const char* suffix;  // of the column: "lb"; empty for a plain fraction
-    const char* shown;   // after a number: "lb", "m/s"
+    const char* suffix; // of the column: "lb"; empty for a plain fraction
+    const char* shown;  // after a number: "lb", "m/s"
     double (*to_si)(double);
     double (*from_si)(double);
 };
@@ -22,4 +22,4 @@ bool holds_number(Holds holds);
 // Four significant digits, as people say a converted number: 1323, -220.5, 0.3048.
 std::string four_digits(double x);
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,13 +10,15 @@ const Gym gym;
 
 const std::string athlete_header = "name,birth_date,sex,throwing_hand,sport,role,level,restrictions\n";
 
-Refusal athlete_refusal(const std::string& line) { return gym.refusal(athletes, athlete_header + line + "\n"); }
+Refusal athlete_refusal(const std::string& line) {
+    return gym.refusal(athletes, athlete_header + line + "\n");
+}
 
 Refusal throw_refusal(const std::string& line) {
     return gym.refusal(throws, "athlete,date,setting,count,effort,speed_mph,soreness_after\n" + line + "\n");
 }
 
-}  // namespace
+} // namespace
 
 TEST_CASE("a good line says what it would add, in the file's units") {
     const auto test = gym.read(test_results, "athlete,date,test,side,load_lb,reps\n"
@@ -27,18 +29,27 @@ TEST_CASE("a good line says what it would add, in the file's units") {
     CHECK(test.can_be_taken());
     const auto thrown = gym.read(throws, "athlete,date,setting,count\nOna Reyes,2026-03-02,bullpen,35\n");
     CHECK(thrown.lines[0].words == "adds throws: Ona Reyes, 2026-03-02, bullpen, 35 throws");
-    const auto person = gym.read(athletes, athlete_header + "Bao Lind,2007-01-02,male,left,baseball,pitcher,school,\n");
-    CHECK(person.lines[0].words == "adds an athlete: Bao Lind, born 2007-01-02, baseball pitcher, throws left");
-    const auto set = gym.read(sets, "athlete,date,exercise,set_number,load_lb,reps\nOna Reyes,2026-03-02,Pull-up,1,10,5\n");
+    const auto person =
+        gym.read(athletes, athlete_header + "Bao Lind,2007-01-02,male,left,baseball,pitcher,school,\n");
+    CHECK(person.lines[0].words ==
+          "adds an athlete: Bao Lind, born 2007-01-02, baseball pitcher, throws left");
+    const auto set = gym.read(
+        sets, "athlete,date,exercise,set_number,load_lb,reps\nOna Reyes,2026-03-02,Pull-up,1,10,5\n");
     CHECK(set.lines[0].words == "adds a set: Ona Reyes, 2026-03-02, Pull-up, set 1, 10 lb x 5");
-    const auto days = gym.read(calendar, "athlete,date,kind,last_date\nOna Reyes,2026-07-01,travel,2026-07-04\n");
+    const auto days =
+        gym.read(calendar, "athlete,date,kind,last_date\nOna Reyes,2026-07-01,travel,2026-07-04\n");
     CHECK(days.lines[0].words == "adds a calendar entry: Ona Reyes, 2026-07-01 to 2026-07-04, travel");
 }
 
 TEST_CASE("an athlete's line is read whole") {
-    const auto person = gym.added(athletes,
-        "name,birth_date,sex,throwing_hand,sport,role,level,restrictions,stature_m,training_years,kit,guardian\n"
-        "  Bao Lind ,2012-01-02,male,left,baseball,catcher,youth,sore_shoulder;wrist_pain,1.6,2,main HALL, Ida Lind \n").athletes.at(0);
+    const auto person =
+        gym.added(
+               athletes,
+               "name,birth_date,sex,throwing_hand,sport,role,level,restrictions,stature_m,training_years,kit,"
+               "guardian\n"
+               "  Bao Lind ,2012-01-02,male,left,baseball,catcher,youth,sore_shoulder;wrist_pain,1.6,2,main "
+               "HALL, Ida Lind \n")
+            .athletes.at(0);
     CHECK(person.id.text == "bao-lind");
     CHECK(person.name == "Bao Lind");
     CHECK(person.role == Role::catcher);
@@ -53,29 +64,39 @@ TEST_CASE("an athlete who cannot be is refused") {
     CHECK(unborn.code == RefusalCode::impossible_date);
     CHECK(unborn.field == "line 2, birth_date");
     CHECK(unborn.sentence == "Line 2: The birth date 2027-01-02 is in the future.");
-    CHECK(athlete_refusal("Bao Lind,2021-01-02,male,left,baseball,pitcher,school,").sentence.find("5 years old") != std::string::npos);
-    CHECK(athlete_refusal("Bao Lind,1940-01-02,male,left,baseball,pitcher,school,").code == RefusalCode::impossible_date);
-    CHECK(athlete_refusal("Bao Lind,2007-02-30,male,left,baseball,pitcher,school,").field == "line 2, birth_date");
+    CHECK(athlete_refusal("Bao Lind,2021-01-02,male,left,baseball,pitcher,school,")
+              .sentence.find("5 years old") != std::string::npos);
+    CHECK(athlete_refusal("Bao Lind,1940-01-02,male,left,baseball,pitcher,school,").code ==
+          RefusalCode::impossible_date);
+    CHECK(athlete_refusal("Bao Lind,2007-02-30,male,left,baseball,pitcher,school,").field ==
+          "line 2, birth_date");
     CHECK(athlete_refusal("Bao Lind,,male,left,baseball,pitcher,school,").code == RefusalCode::missing_field);
-    CHECK(athlete_refusal("Bao Lind,2007-01-02,male,left,baseball,picher,school,").sentence.find("\"pitcher\"") != std::string::npos);
-    CHECK(athlete_refusal("Bao Lind,2007-01-02,male,,baseball,pitcher,school,").field == "line 2, throwing_hand");
-    CHECK(athlete_refusal("Bao Lind,2007-01-02,male,left,baseball,pitcher,school,sore_sholder").sentence.find("\"sore_shoulder\"") !=
-          std::string::npos);
-    CHECK(athlete_refusal("???,2007-01-02,male,left,baseball,pitcher,school,").code == RefusalCode::wrong_type);
-    CHECK(athlete_refusal("\"Bao\nLind\",2007-01-02,male,left,baseball,pitcher,school,").code == RefusalCode::wrong_type);
+    CHECK(athlete_refusal("Bao Lind,2007-01-02,male,left,baseball,picher,school,")
+              .sentence.find("\"pitcher\"") != std::string::npos);
+    CHECK(athlete_refusal("Bao Lind,2007-01-02,male,,baseball,pitcher,school,").field ==
+          "line 2, throwing_hand");
+    CHECK(athlete_refusal("Bao Lind,2007-01-02,male,left,baseball,pitcher,school,sore_sholder")
+              .sentence.find("\"sore_shoulder\"") != std::string::npos);
+    CHECK(athlete_refusal("???,2007-01-02,male,left,baseball,pitcher,school,").code ==
+          RefusalCode::wrong_type);
+    CHECK(athlete_refusal("\"Bao\nLind\",2007-01-02,male,left,baseball,pitcher,school,").code ==
+          RefusalCode::wrong_type);
 }
 
 TEST_CASE("unknown names are refused with the nearest known one") {
-    CHECK(throw_refusal("Ona Reyez,2026-03-02,game,30,,,").sentence == "Line 2: There is no athlete \"Ona Reyez\". Did you mean \"Ona Reyes\"?");
-    CHECK(gym.refusal(test_results, "athlete,date,test,load_kg,reps\nOna Reyes,2026-03-02,split_squat_mix,80,5\n").sentence ==
-          "Line 2: There is no test \"split_squat_mix\". Did you mean \"split_squat_max\"?");
+    CHECK(throw_refusal("Ona Reyez,2026-03-02,game,30,,,").sentence ==
+          "Line 2: There is no athlete \"Ona Reyez\". Did you mean \"Ona Reyes\"?");
+    CHECK(gym.refusal(test_results,
+                      "athlete,date,test,load_kg,reps\nOna Reyes,2026-03-02,split_squat_mix,80,5\n")
+              .sentence == "Line 2: There is no test \"split_squat_mix\". Did you mean \"split_squat_max\"?");
     CHECK(gym.refusal(sets, "athlete,date,exercise,set_number\nOna Reyes,2026-03-02,pul_up,1\n").sentence ==
           "Line 2: There is no exercise \"pul_up\". Did you mean \"pull_up\"?");
     CHECK(gym.refusal(athletes, "name,birth_date,sex,throwing_hand,sport,role,level,kit\n"
-                                "Bao Lind,2007-01-02,male,left,baseball,pitcher,school,Main hal\n").sentence ==
-          "Line 2: There is no kit \"Main hal\". Did you mean \"Main hall\"?");
+                                "Bao Lind,2007-01-02,male,left,baseball,pitcher,school,Main hal\n")
+              .sentence == "Line 2: There is no kit \"Main hal\". Did you mean \"Main hall\"?");
     CHECK(gym.refusal(block_lines, "block,week,session,order,date,exercise,part,sets,reps,rest_minutes\n"
-                                   "none,1,1,1,2026-03-02,pull_up,main_lift,4,5,3\n").code == RefusalCode::unknown_name);
+                                   "none,1,1,1,2026-03-02,pull_up,main_lift,4,5,3\n")
+              .code == RefusalCode::unknown_name);
 }
 
 TEST_CASE("throws out of their ranges are refused in the file's unit") {
@@ -83,13 +104,14 @@ TEST_CASE("throws out of their ranges are refused in the file's unit") {
     CHECK(fast.code == RefusalCode::out_of_range);
     CHECK(fast.field == "line 2, speed_mph");
     CHECK(fast.given == "140");
-    CHECK(fast.allowed == "0 to 134.2 mph");  // 60 m/s / 0.44704
+    CHECK(fast.allowed == "0 to 134.2 mph"); // 60 m/s / 0.44704
     CHECK(throw_refusal("Ona Reyes,2026-03-02,game,0,,,").allowed == "1 to 400");
     CHECK(throw_refusal("Ona Reyes,2026-03-02,game,12.5,,,").code == RefusalCode::wrong_type);
     CHECK(throw_refusal("Ona Reyes,2026-03-02,game,30,90,,").field == "line 2, effort");
     CHECK(throw_refusal("Ona Reyes,2026-03-02,game,30,,,11").allowed == "0 to 10");
     CHECK(throw_refusal("Ona Reyes,2026-03-02,gaem,30,,,").code == RefusalCode::unknown_choice);
-    CHECK(throw_refusal("Ona Reyes,2026-03-15,game,30,,,").sentence == "Line 2: The day 2026-03-15 is after today.");
+    CHECK(throw_refusal("Ona Reyes,2026-03-15,game,30,,,").sentence ==
+          "Line 2: The day 2026-03-15 is after today.");
     CHECK(throw_refusal("Ona Reyes,2001-03-15,game,30,,,").code == RefusalCode::impossible_date);
 }
 
@@ -116,7 +138,9 @@ TEST_CASE("a kit is one line an item, and its unit follows its masses") {
 }
 
 TEST_CASE("a kit's line that cannot be loaded is refused") {
-    const auto refusal = [](const std::string& line) { return gym.refusal(kit, "kit,unit,item,label,count,mass_lb,step_lb,most_lb\n" + line + "\n"); };
+    const auto refusal = [](const std::string& line) {
+        return gym.refusal(kit, "kit,unit,item,label,count,mass_lb,step_lb,most_lb\n" + line + "\n");
+    };
     CHECK(refusal("Yard,lb,plate,,2,,,").field == "line 2, mass_lb");
     CHECK(refusal("Yard,lb,plat,,2,45,,").sentence.find("\"plate\"") != std::string::npos);
     CHECK(refusal("Yard,lb,plate,,0,45,,").code == RefusalCode::out_of_range);
@@ -124,28 +148,36 @@ TEST_CASE("a kit's line that cannot be loaded is refused") {
     CHECK(refusal("Yard,lb,,nameless,1,45,,").code == RefusalCode::missing_field);
     CHECK(refusal("Yard,stone,plate,,2,45,,").code == RefusalCode::unknown_choice);
     CHECK(refusal("Yard,lb,plate,,2,45,,\nYard,kg,plate,other,2,45,,").field == "line 3, unit");
-    CHECK(refusal("Main hall,kg,plate,10 lb plate,2,10,,\nMain hall,lb,plate,25 lb plate,2,25,,").code == RefusalCode::already_held);
+    CHECK(refusal("Main hall,kg,plate,10 lb plate,2,10,,\nMain hall,lb,plate,25 lb plate,2,25,,").code ==
+          RefusalCode::already_held);
 }
 
 TEST_CASE("calendar days run forward") {
     const std::string header = "athlete,date,kind,last_date\n";
     const auto one = gym.added(calendar, header + "Ona Reyes,2026-04-04,start,\n").calendar.at(0);
     CHECK(one.last_date == one.date);
-    CHECK(gym.refusal(calendar, header + "Ona Reyes,2026-04-04,off,2026-04-03\n").field == "line 2, last_date");
-    CHECK(gym.refusal(calendar, header + "Ona Reyes,2026-04-04,off,2029-04-04\n").code == RefusalCode::impossible_date);
+    CHECK(gym.refusal(calendar, header + "Ona Reyes,2026-04-04,off,2026-04-03\n").field ==
+          "line 2, last_date");
+    CHECK(gym.refusal(calendar, header + "Ona Reyes,2026-04-04,off,2029-04-04\n").code ==
+          RefusalCode::impossible_date);
     CHECK(gym.refusal(calendar, header + "Ona Reyes,2026-04-31,off,\n").code == RefusalCode::impossible_date);
 }
 
 TEST_CASE("a block's lines stand within the block") {
     Gym with_block;
-    with_block.held.blocks = with_block.added(blocks,
-        "block,athlete,kit,start,weeks,sessions_per_week,minutes,notes\n"
-        "ona-1,Ona Reyes,Main hall,2026-03-02,4,3,60,\"No landmine here.\nOne day lost to travel.\"\n").blocks;
+    with_block.held.blocks =
+        with_block
+            .added(blocks, "block,athlete,kit,start,weeks,sessions_per_week,minutes,notes\n"
+                           "ona-1,Ona Reyes,Main hall,2026-03-02,4,3,60,\"No landmine here.\nOne day lost to "
+                           "travel.\"\n")
+            .blocks;
     REQUIRE(with_block.held.blocks.size() == 1);
-    CHECK(with_block.held.blocks[0].notes == std::vector<std::string>{"No landmine here.", "One day lost to travel."});
+    CHECK(with_block.held.blocks[0].notes ==
+          std::vector<std::string>{"No landmine here.", "One day lost to travel."});
     const auto line = [&](const std::string& week, const std::string& date) {
-        return "block,week,session,order,date,exercise,part,sets,reps,rest_minutes,intensity_percent,load_lb\nona-1," + week + ",1,1," +
-               date + ",split_squat_bar,main_lift,4,5,3,80,155\n";
+        return "block,week,session,order,date,exercise,part,sets,reps,rest_minutes,intensity_percent,load_"
+               "lb\nona-1," +
+               week + ",1,1," + date + ",split_squat_bar,main_lift,4,5,3,80,155\n";
     };
     const auto added = with_block.added(block_lines, line("1", "2026-03-03")).blocks.at(0);
     CHECK(added.minutes == 60);
@@ -153,8 +185,9 @@ TEST_CASE("a block's lines stand within the block") {
     CHECK(with_block.refusal(block_lines, line("5", "2026-03-28")).field == "line 2, week");
     CHECK(with_block.refusal(block_lines, line("4", "2026-03-30")).field == "line 2, date");
     CHECK(with_block.refusal(block_lines, line("1", "2026-03-01")).allowed == "2026-03-02 to 2026-03-29");
-    CHECK(gym.refusal(blocks, "block,athlete,kit,start,weeks,sessions_per_week,minutes\nb,Ona Reyes,Main hall,2026-03-02,3,3,60\n").field ==
-          "line 2, weeks");
+    CHECK(gym.refusal(blocks, "block,athlete,kit,start,weeks,sessions_per_week,minutes\nb,Ona Reyes,Main "
+                              "hall,2026-03-02,3,3,60\n")
+              .field == "line 2, weeks");
 }
 
 TEST_CASE("sets and overrides keep to their rules") {
@@ -166,7 +199,12 @@ TEST_CASE("sets and overrides keep to their rules") {
     CHECK(refusal(",Ona Reyes,2026-03-02,pull_up,41,10,5").code == RefusalCode::out_of_range);
     CHECK(refusal(",Ona Reyes,2026-03-02,pull_up,1,10,0").field == "line 2, reps");
     const std::string header = "athlete,exercise,caution,date,coach,reason\n";
-    CHECK(gym.added(overrides, header + "Ona Reyes,pull_up,sore_shoulder,2026-03-02,Kim Osei,cleared by her clinician\n").overrides.size() == 1);
-    CHECK(gym.refusal(overrides, header + "Ona Reyes,pull_up,sore_shoulder,2026-03-02,Kim Osei,because\n").code == RefusalCode::caution_needs_reason);
-    CHECK(gym.refusal(overrides, header + "Ona Reyes,pull_up,sore_back,2026-03-02,Kim Osei,cleared by her clinician\n").field == "line 2, caution");
+    CHECK(gym.added(overrides,
+                    header + "Ona Reyes,pull_up,sore_shoulder,2026-03-02,Kim Osei,cleared by her clinician\n")
+              .overrides.size() == 1);
+    CHECK(gym.refusal(overrides, header + "Ona Reyes,pull_up,sore_shoulder,2026-03-02,Kim Osei,because\n")
+              .code == RefusalCode::caution_needs_reason);
+    CHECK(gym.refusal(overrides,
+                      header + "Ona Reyes,pull_up,sore_back,2026-03-02,Kim Osei,cleared by her clinician\n")
+              .field == "line 2, caution");
 }

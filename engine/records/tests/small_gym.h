@@ -7,11 +7,26 @@
 
 namespace amentum {
 
-inline Date day(const char* text) { return *parse_date(text, "day"); }
+inline Date day(const char* text) {
+    return *parse_date(text, "day");
+}
 
-inline TestKind test_of(std::string key, std::string name, Measure measure, TestUnit unit, double low, double high,
-                        SideRule side = SideRule::none) {
-    return {std::move(key), std::move(name), "quality", measure, unit, Scale::linear, side, 1, 1, low, high, {}, "", {"Key2000"}};
+inline TestKind test_of(std::string key, std::string name, Measure measure, TestUnit unit, double low,
+                        double high, SideRule side = SideRule::none) {
+    return {std::move(key),
+            std::move(name),
+            "quality",
+            measure,
+            unit,
+            Scale::linear,
+            side,
+            1,
+            1,
+            low,
+            high,
+            {},
+            "",
+            {"Key2000"}};
 }
 
 inline Exercise exercise_of(std::string key, std::string name) {
@@ -24,9 +39,11 @@ inline Exercise exercise_of(std::string key, std::string name) {
 inline ReferenceTables small_tables() {
     ReferenceTables tables;
     tables.test_kinds = {
-        test_of("split_squat_max", "Split squat", Measure::split_squat_max, TestUnit::kilogram, 1, 300, SideRule::lead_leg),
+        test_of("split_squat_max", "Split squat", Measure::split_squat_max, TestUnit::kilogram, 1, 300,
+                SideRule::lead_leg),
         test_of("pull_up_max", "Pull-up", Measure::system_mass_max, TestUnit::kilogram, 15, 300),
-        test_of("throwing_velocity", "Throwing velocity", Measure::session_velocity, TestUnit::metre_per_second, 5, 50),
+        test_of("throwing_velocity", "Throwing velocity", Measure::session_velocity,
+                TestUnit::metre_per_second, 5, 50),
         test_of("jump_height_flight", "Jump height", Measure::jump_height, TestUnit::metre, 0.03, 1.1),
         test_of("grip_force", "Grip force", Measure::isometric_force, TestUnit::newton, 15, 1000)};
     tables.exercises = {exercise_of("split_squat_bar", "Split squat, bar"), exercise_of("pull_up", "Pull-up"),
@@ -37,14 +54,16 @@ inline ReferenceTables small_tables() {
 }
 
 inline Athlete thrower(const char* name, const char* born) {
-    return {{slug(name)}, name, day(born), Sex::female, Hand::right, Sport::softball, Role::pitcher, Level::school,
-            {}, {}, {}, {}, {"main-hall"}, ""};
+    return {{slug(name)},  name, day(born), Sex::female, Hand::right, Sport::softball, Role::pitcher,
+            Level::school, {},   {},        {},          {},          {"main-hall"},   ""};
 }
 
 inline RecordSet small_gym() {
     RecordSet gym;
     gym.facility = Facility{"Quarry Street Gym"};
-    gym.kits = {{{"main-hall"}, "Main hall", MassUnit::lb,
+    gym.kits = {{{"main-hall"},
+                 "Main hall",
+                 MassUnit::lb,
                  {{ItemKind::plate, "45 lb plate", 8, Mass::pounds(45), {}, {}, {}, {}}}}};
     gym.athletes = {thrower("Imre Vale", "2009-09-30"), thrower("Ona Reyes", "2008-05-11")};
     return gym;
@@ -67,16 +86,19 @@ struct Gym {
         CHECK_FALSE(preview.can_be_taken());
         CHECK(preview.new_records == RecordSet{});
         for (const auto& line : preview.lines)
-            if (line.refusal) return *line.refusal;
+            if (line.refusal)
+                return *line.refusal;
         return {};
     }
     // The file's records, all of them new.
     RecordSet added(RecordKind kind, std::string_view text) const {
         auto preview = read(kind, text);
-        for (const auto& refusal : preview.file_refusals) FAIL_CHECK(refusal.sentence);
-        for (const auto& line : preview.lines) CHECK_MESSAGE(line.verdict == Verdict::added, line.words);
+        for (const auto& refusal : preview.file_refusals)
+            FAIL_CHECK(refusal.sentence);
+        for (const auto& line : preview.lines)
+            CHECK_MESSAGE(line.verdict == Verdict::added, line.words);
         return std::move(preview.new_records);
     }
 };
 
-}  // namespace amentum
+} // namespace amentum

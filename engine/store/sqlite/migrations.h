@@ -7,10 +7,10 @@
 namespace amentum {
 
 struct Migration {
-    std::string name;  // "0001_first_records.sql"
+    std::string name; // "0001_first_records.sql"
     std::string sql;
 };
 
 const std::vector<Migration>& migrations();
 
-}  // namespace amentum
+} // namespace amentum

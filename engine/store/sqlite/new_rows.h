@@ -13,13 +13,16 @@ class NewRows {
 public:
     // `columns` as SQL lists them: "facility_id, kit_id, name, unit".
     NewRows(SQLite::Database& database, const std::string& table, const std::string& columns)
-        : table_(table), insert_(database, insert_text(table, columns)), same_(database, same_text(table, columns)) {}
+        : table_(table), insert_(database, insert_text(table, columns)),
+          same_(database, same_text(table, columns)) {}
 
     // True when the row is new.
     template <class... Values>
     bool save(const Values&... values) {
-        if (insert_.bind(values...).run() == 1) return true;
-        if (!same_.bind(values...).step()) throw StoreFailure("a row of " + table_ + " is held with other values");
+        if (insert_.bind(values...).run() == 1)
+            return true;
+        if (!same_.bind(values...).step())
+            throw StoreFailure("a row of " + table_ + " is held with other values");
         return false;
     }
 
@@ -35,7 +38,8 @@ private:
     }
     static std::string insert_text(const std::string& table, const std::string& columns) {
         std::string places;
-        for (std::size_t i = 1; i <= names_in(columns).size(); ++i) places += (i > 1 ? ", $" : "$") + std::to_string(i);
+        for (std::size_t i = 1; i <= names_in(columns).size(); ++i)
+            places += (i > 1 ? ", $" : "$") + std::to_string(i);
         return "INSERT INTO " + table + " (" + columns + ") VALUES (" + places + ") ON CONFLICT DO NOTHING";
     }
     static std::string same_text(const std::string& table, const std::string& columns) {
@@ -50,4 +54,4 @@ private:
     Statement insert_, same_;
 };
 
-}  // namespace amentum
+} // namespace amentum

@@ -16,7 +16,7 @@ void save_readings(SQLite::Database&, const std::vector<Reading>&);
 void save_throws(SQLite::Database&, const std::vector<ThrowEntry>&);
 void save_calendar(SQLite::Database&, const std::vector<CalendarEntry>&);
 void save_blocks(SQLite::Database&, const std::vector<Block>&);
-int save_sets(SQLite::Database&, const std::vector<SetDone>&);  // how many were new
+int save_sets(SQLite::Database&, const std::vector<SetDone>&); // how many were new
 void save_overrides(SQLite::Database&, const std::vector<Override>&);
 
 std::optional<Facility> load_facility(SQLite::Database&);
@@ -33,4 +33,4 @@ std::vector<Override> load_overrides(SQLite::Database&);
 std::string joined_lines(const std::vector<std::string>&);
 std::vector<std::string> split_lines(const std::string&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -7,14 +7,23 @@
 namespace amentum {
 namespace {
 
-std::optional<double> kilograms(const std::optional<Mass>& m) { return m ? std::optional(m->kilograms()) : std::nullopt; }
-std::optional<double> metres(const std::optional<Length>& l) { return l ? std::optional(l->metres()) : std::nullopt; }
-std::optional<Mass> mass(std::optional<double> kg) { return kg ? std::optional(Mass::kilograms(*kg)) : std::nullopt; }
-std::optional<Length> length(std::optional<double> m) { return m ? std::optional(Length::metres(*m)) : std::nullopt; }
+std::optional<double> kilograms(const std::optional<Mass>& m) {
+    return m ? std::optional(m->kilograms()) : std::nullopt;
+}
+std::optional<double> metres(const std::optional<Length>& l) {
+    return l ? std::optional(l->metres()) : std::nullopt;
+}
+std::optional<Mass> mass(std::optional<double> kg) {
+    return kg ? std::optional(Mass::kilograms(*kg)) : std::nullopt;
+}
+std::optional<Length> length(std::optional<double> m) {
+    return m ? std::optional(Length::metres(*m)) : std::nullopt;
+}
 
 std::vector<KitItem> items_of(SQLite::Database& database, const KitId& kit) {
-    Statement query(database, "SELECT kind, label, count, mass_kg, height_m, ratio, step_kg, most_kg FROM kit_item "
-                              "WHERE facility_id = $1 AND kit_id = $2 ORDER BY place");
+    Statement query(database,
+                    "SELECT kind, label, count, mass_kg, height_m, ratio, step_kg, most_kg FROM kit_item "
+                    "WHERE facility_id = $1 AND kit_id = $2 ORDER BY place");
     query.bind(this_facility, kit.text);
     std::vector<KitItem> items;
     while (query.step()) {
@@ -33,20 +42,24 @@ std::vector<KitItem> items_of(SQLite::Database& database, const KitId& kit) {
 
 // Where an item stands in its kit's list: where it stood, or after all others.
 int place_of(SQLite::Database& database, const KitId& kit, const std::string& label) {
-    Statement query(database, "SELECT coalesce((SELECT place FROM kit_item WHERE facility_id = $1 AND kit_id = $2 AND label = $3), "
-                              "(SELECT max(place) + 1 FROM kit_item WHERE facility_id = $1 AND kit_id = $2), 0)");
+    Statement query(
+        database,
+        "SELECT coalesce((SELECT place FROM kit_item WHERE facility_id = $1 AND kit_id = $2 AND label = $3), "
+        "(SELECT max(place) + 1 FROM kit_item WHERE facility_id = $1 AND kit_id = $2), 0)");
     query.bind(this_facility, kit.text, label).step();
     query.begin_row();
     return query.whole();
 }
 
-}  // namespace
+} // namespace
 
 std::string joined_lines(const std::vector<std::string>& lines) {
     std::string text;
     for (std::string line : lines) {
-        std::replace_if(line.begin(), line.end(), [](char c) { return c == '\n' || c == '\r'; }, ' ');
-        if (!line.empty()) text += line + "\n";
+        std::replace_if(
+            line.begin(), line.end(), [](char c) { return c == '\n' || c == '\r'; }, ' ');
+        if (!line.empty())
+            text += line + "\n";
     }
     return text;
 }
@@ -63,13 +76,16 @@ std::vector<std::string> split_lines(const std::string& text) {
 
 void save_facility(SQLite::Database& database, const Facility& facility) {
     NewRows(database, "facility", "facility_id, name, mass_unit, speed_unit, length_unit")
-        .save(this_facility, facility.name, word(facility.mass_unit), word(facility.speed_unit), word(facility.length_unit));
+        .save(this_facility, facility.name, word(facility.mass_unit), word(facility.speed_unit),
+              word(facility.length_unit));
 }
 
 std::optional<Facility> load_facility(SQLite::Database& database) {
-    Statement query(database, "SELECT name, mass_unit, speed_unit, length_unit FROM facility WHERE facility_id = $1");
+    Statement query(database,
+                    "SELECT name, mass_unit, speed_unit, length_unit FROM facility WHERE facility_id = $1");
     query.bind(this_facility);
-    if (!query.step()) return std::nullopt;
+    if (!query.step())
+        return std::nullopt;
     query.begin_row();
     Facility facility{query.text()};
     facility.mass_unit = query.choice<MassUnit>();
@@ -80,13 +96,15 @@ std::optional<Facility> load_facility(SQLite::Database& database) {
 
 void save_kits(SQLite::Database& database, const std::vector<Kit>& kits) {
     NewRows kit_row(database, "kit", "facility_id, kit_id, name, unit");
-    NewRows item_row(database, "kit_item", "facility_id, kit_id, label, place, kind, count, mass_kg, height_m, ratio, step_kg, most_kg");
+    NewRows item_row(
+        database, "kit_item",
+        "facility_id, kit_id, label, place, kind, count, mass_kg, height_m, ratio, step_kg, most_kg");
     for (const auto& kit : kits) {
         kit_row.save(this_facility, kit.id.text, kit.name, word(kit.unit));
         for (const auto& item : kit.items)
-            item_row.save(this_facility, kit.id.text, item.label, place_of(database, kit.id, item.label), word(item.kind),
-                          item.count, kilograms(item.mass), metres(item.height), item.ratio, kilograms(item.step),
-                          kilograms(item.most));
+            item_row.save(this_facility, kit.id.text, item.label, place_of(database, kit.id, item.label),
+                          word(item.kind), item.count, kilograms(item.mass), metres(item.height), item.ratio,
+                          kilograms(item.step), kilograms(item.most));
     }
 }
 
@@ -104,18 +122,20 @@ std::vector<Kit> load_kits(SQLite::Database& database) {
 }
 
 void save_athletes(SQLite::Database& database, const std::vector<Athlete>& athletes) {
-    NewRows row(database, "athlete", "facility_id, athlete_id, name, birth_date, sex, throwing_hand, sport, role, level, "
-                                     "stature_m, sitting_height_m, training_years, restrictions, kit_id, guardian");
+    NewRows row(database, "athlete",
+                "facility_id, athlete_id, name, birth_date, sex, throwing_hand, sport, role, level, "
+                "stature_m, sitting_height_m, training_years, restrictions, kit_id, guardian");
     for (const auto& a : athletes)
-        row.save(this_facility, a.id.text, a.name, a.birth_date, word(a.sex), word(a.throwing_hand), word(a.sport),
-                 word(a.role), word(a.level), metres(a.stature), metres(a.sitting_height), a.training_years,
-                 joined_lines(a.restrictions), a.kit.text, a.guardian);
+        row.save(this_facility, a.id.text, a.name, a.birth_date, word(a.sex), word(a.throwing_hand),
+                 word(a.sport), word(a.role), word(a.level), metres(a.stature), metres(a.sitting_height),
+                 a.training_years, joined_lines(a.restrictions), a.kit.text, a.guardian);
 }
 
 std::vector<Athlete> load_athletes(SQLite::Database& database) {
-    Statement query(database, "SELECT athlete_id, name, birth_date, sex, throwing_hand, sport, role, level, stature_m, "
-                              "sitting_height_m, training_years, restrictions, kit_id, guardian FROM athlete "
-                              "WHERE facility_id = $1 ORDER BY athlete_id");
+    Statement query(database,
+                    "SELECT athlete_id, name, birth_date, sex, throwing_hand, sport, role, level, stature_m, "
+                    "sitting_height_m, training_years, restrictions, kit_id, guardian FROM athlete "
+                    "WHERE facility_id = $1 ORDER BY athlete_id");
     query.bind(this_facility);
     std::vector<Athlete> athletes;
     while (query.step()) {
@@ -133,20 +153,22 @@ std::vector<Athlete> load_athletes(SQLite::Database& database) {
         const auto years = query.maybe_number();
         auto restrictions = split_lines(query.text());
         KitId kit{query.text()};
-        athletes.push_back({id, std::move(name), birth, sex, hand, sport, role, level, stature, sitting, years,
-                            std::move(restrictions), kit, query.text()});
+        athletes.push_back({id, std::move(name), birth, sex, hand, sport, role, level, stature, sitting,
+                            years, std::move(restrictions), kit, query.text()});
     }
     return athletes;
 }
 
 void save_calendar(SQLite::Database& database, const std::vector<CalendarEntry>& entries) {
     NewRows row(database, "calendar_entry", "facility_id, athlete_id, date, kind, last_date, note");
-    for (const auto& e : entries) row.save(this_facility, e.athlete.text, e.date, word(e.kind), e.last_date, e.note);
+    for (const auto& e : entries)
+        row.save(this_facility, e.athlete.text, e.date, word(e.kind), e.last_date, e.note);
 }
 
 std::vector<CalendarEntry> load_calendar(SQLite::Database& database) {
-    Statement query(database, "SELECT athlete_id, date, last_date, kind, note FROM calendar_entry WHERE facility_id = $1 "
-                              "ORDER BY athlete_id, date, kind");
+    Statement query(
+        database, "SELECT athlete_id, date, last_date, kind, note FROM calendar_entry WHERE facility_id = $1 "
+                  "ORDER BY athlete_id, date, kind");
     query.bind(this_facility);
     std::vector<CalendarEntry> entries;
     while (query.step()) {
@@ -160,22 +182,26 @@ std::vector<CalendarEntry> load_calendar(SQLite::Database& database) {
 }
 
 void save_overrides(SQLite::Database& database, const std::vector<Override>& overrides) {
-    NewRows row(database, "caution_override", "facility_id, athlete_id, exercise, caution, date, coach, reason");
-    for (const auto& o : overrides) row.save(this_facility, o.athlete.text, o.exercise, o.caution, o.date, o.coach, o.reason);
+    NewRows row(database, "caution_override",
+                "facility_id, athlete_id, exercise, caution, date, coach, reason");
+    for (const auto& o : overrides)
+        row.save(this_facility, o.athlete.text, o.exercise, o.caution, o.date, o.coach, o.reason);
 }
 
 std::vector<Override> load_overrides(SQLite::Database& database) {
-    Statement query(database, "SELECT athlete_id, exercise, caution, reason, coach, date FROM caution_override "
-                              "WHERE facility_id = $1 ORDER BY athlete_id, exercise, caution, date, coach, reason");
+    Statement query(database,
+                    "SELECT athlete_id, exercise, caution, reason, coach, date FROM caution_override "
+                    "WHERE facility_id = $1 ORDER BY athlete_id, exercise, caution, date, coach, reason");
     query.bind(this_facility);
     std::vector<Override> overrides;
     while (query.step()) {
         query.begin_row();
         AthleteId id{query.text()};
-        std::string exercise = query.text(), caution = query.text(), reason = query.text(), coach = query.text();
+        std::string exercise = query.text(), caution = query.text(), reason = query.text(),
+                    coach = query.text();
         overrides.push_back({id, exercise, caution, reason, coach, query.date()});
     }
     return overrides;
 }
 
-}  // namespace amentum
+} // namespace amentum

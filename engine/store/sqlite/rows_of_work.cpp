@@ -13,30 +13,42 @@ template <class Q, class Make>
 std::optional<Q> quantity_of(std::optional<double> number, Make make) {
     return number ? std::optional<Q>(make(*number)) : std::nullopt;
 }
-std::optional<double> kilograms(const std::optional<Mass>& m) { return number_of(m, [](Mass x) { return x.kilograms(); }); }
-std::optional<double> metres(const std::optional<Length>& l) { return number_of(l, [](Length x) { return x.metres(); }); }
-std::optional<double> speed_ms(const std::optional<Speed>& s) { return number_of(s, [](Speed x) { return x.metres_per_second(); }); }
-std::optional<double> degrees(const std::optional<Angle>& a) { return number_of(a, [](Angle x) { return x.degrees(); }); }
+std::optional<double> kilograms(const std::optional<Mass>& m) {
+    return number_of(m, [](Mass x) { return x.kilograms(); });
+}
+std::optional<double> metres(const std::optional<Length>& l) {
+    return number_of(l, [](Length x) { return x.metres(); });
+}
+std::optional<double> speed_ms(const std::optional<Speed>& s) {
+    return number_of(s, [](Speed x) { return x.metres_per_second(); });
+}
+std::optional<double> degrees(const std::optional<Angle>& a) {
+    return number_of(a, [](Angle x) { return x.degrees(); });
+}
 
-}  // namespace
+} // namespace
 
 void save_readings(SQLite::Database& database, const std::vector<Reading>& readings) {
-    NewRows row(database, "reading", "facility_id, athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, "
-                                     "body_mass_kg, speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, "
-                                     "flight_time_s, height_m, angle_deg, force_n, device, rater, place, note");
+    NewRows row(database, "reading",
+                "facility_id, athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, "
+                "body_mass_kg, speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, "
+                "flight_time_s, height_m, angle_deg, force_n, device, rater, place, note");
     for (const auto& r : readings)
-        row.save(this_facility, r.athlete.text, r.date, r.test, word(r.side), r.trial, kilograms(r.load), r.reps,
-                 r.reps_in_reserve, kilograms(r.body_mass), speed_ms(r.speed), degrees(r.radar_angle), metres(r.distance),
-                 metres(r.release_height), degrees(r.release_angle),
-                 number_of(r.flight_time, [](Duration x) { return x.seconds(); }), metres(r.height), degrees(r.angle),
-                 number_of(r.force, [](Force x) { return x.newtons(); }), r.device, r.rater, word(r.place), r.note);
+        row.save(this_facility, r.athlete.text, r.date, r.test, word(r.side), r.trial, kilograms(r.load),
+                 r.reps, r.reps_in_reserve, kilograms(r.body_mass), speed_ms(r.speed), degrees(r.radar_angle),
+                 metres(r.distance), metres(r.release_height), degrees(r.release_angle),
+                 number_of(r.flight_time, [](Duration x) { return x.seconds(); }), metres(r.height),
+                 degrees(r.angle), number_of(r.force, [](Force x) { return x.newtons(); }), r.device, r.rater,
+                 word(r.place), r.note);
 }
 
 std::vector<Reading> load_readings(SQLite::Database& database) {
-    Statement query(database, "SELECT athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, body_mass_kg, "
-                              "speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, flight_time_s, "
-                              "height_m, angle_deg, force_n, device, rater, place, note FROM reading WHERE facility_id = $1 "
-                              "ORDER BY athlete_id, date, test, side, trial");
+    Statement query(
+        database,
+        "SELECT athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, body_mass_kg, "
+        "speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, flight_time_s, "
+        "height_m, angle_deg, force_n, device, rater, place, note FROM reading WHERE facility_id = $1 "
+        "ORDER BY athlete_id, date, test, side, trial");
     query.bind(this_facility);
     std::vector<Reading> readings;
     while (query.step()) {
@@ -50,12 +62,16 @@ std::vector<Reading> load_readings(SQLite::Database& database) {
         r.reps = query.maybe_whole();
         r.reps_in_reserve = query.maybe_number();
         r.body_mass = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
-        r.speed = quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
+        r.speed =
+            quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
         r.radar_angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
         r.distance = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
-        r.release_height = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
-        r.release_angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
-        r.flight_time = quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
+        r.release_height =
+            quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
+        r.release_angle =
+            quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
+        r.flight_time =
+            quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
         r.height = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
         r.angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
         r.force = quantity_of<Force>(query.maybe_number(), [](double x) { return Force::newtons(x); });
@@ -69,18 +85,20 @@ std::vector<Reading> load_readings(SQLite::Database& database) {
 }
 
 void save_throws(SQLite::Database& database, const std::vector<ThrowEntry>& entries) {
-    NewRows row(database, "throw_entry", "facility_id, athlete_id, date, setting, count, effort, speed_ms, distance_m, "
-                                         "ball_mass_kg, soreness_before, soreness_after, soreness_next_day, note");
+    NewRows row(database, "throw_entry",
+                "facility_id, athlete_id, date, setting, count, effort, speed_ms, distance_m, "
+                "ball_mass_kg, soreness_before, soreness_after, soreness_next_day, note");
     for (const auto& t : entries)
         row.save(this_facility, t.athlete.text, t.date, word(t.setting), t.count, t.effort, speed_ms(t.speed),
-                 metres(t.distance), kilograms(t.ball_mass), t.soreness_before, t.soreness_after, t.soreness_next_day,
-                 t.note);
+                 metres(t.distance), kilograms(t.ball_mass), t.soreness_before, t.soreness_after,
+                 t.soreness_next_day, t.note);
 }
 
 std::vector<ThrowEntry> load_throws(SQLite::Database& database) {
-    Statement query(database, "SELECT athlete_id, date, setting, count, effort, speed_ms, distance_m, ball_mass_kg, "
-                              "soreness_before, soreness_after, soreness_next_day, note FROM throw_entry "
-                              "WHERE facility_id = $1 ORDER BY athlete_id, date, setting");
+    Statement query(database,
+                    "SELECT athlete_id, date, setting, count, effort, speed_ms, distance_m, ball_mass_kg, "
+                    "soreness_before, soreness_after, soreness_next_day, note FROM throw_entry "
+                    "WHERE facility_id = $1 ORDER BY athlete_id, date, setting");
     query.bind(this_facility);
     std::vector<ThrowEntry> entries;
     while (query.step()) {
@@ -90,7 +108,8 @@ std::vector<ThrowEntry> load_throws(SQLite::Database& database) {
         const auto setting = query.choice<ThrowSetting>();
         ThrowEntry t{id, date, setting, query.whole(), {}, {}, {}, {}, {}, {}, {}, {}};
         t.effort = query.maybe_number();
-        t.speed = quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
+        t.speed =
+            quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
         t.distance = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
         t.ball_mass = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
         t.soreness_before = query.maybe_number();
@@ -103,25 +122,30 @@ std::vector<ThrowEntry> load_throws(SQLite::Database& database) {
 }
 
 void save_blocks(SQLite::Database& database, const std::vector<Block>& blocks) {
-    NewRows head(database, "block", "facility_id, block_id, athlete_id, kit_id, start, weeks, sessions_per_week, minutes, notes, model");
-    NewRows row(database, "block_line", "facility_id, block_id, week, session, place, date, exercise, part, sets, reps, intensity, "
-                                        "reps_in_reserve, load_kg, load_words, rest_minutes, purpose, reason, overridden");
+    NewRows head(
+        database, "block",
+        "facility_id, block_id, athlete_id, kit_id, start, weeks, sessions_per_week, minutes, notes, model");
+    NewRows row(database, "block_line",
+                "facility_id, block_id, week, session, place, date, exercise, part, sets, reps, intensity, "
+                "reps_in_reserve, load_kg, load_words, rest_minutes, purpose, reason, overridden");
     for (const auto& b : blocks) {
-        head.save(this_facility, b.id.text, b.athlete.text, b.kit.text, b.start, b.weeks, b.sessions_per_week, b.minutes,
-                  joined_lines(b.notes), b.model);
+        head.save(this_facility, b.id.text, b.athlete.text, b.kit.text, b.start, b.weeks, b.sessions_per_week,
+                  b.minutes, joined_lines(b.notes), b.model);
         for (const auto& l : b.lines)
-            row.save(this_facility, b.id.text, l.week, l.session, l.order, l.date, l.exercise, word(l.part), l.sets, l.reps,
-                     l.intensity, l.reps_in_reserve, kilograms(l.load), l.load_words, l.rest_minutes, l.purpose, l.reason,
-                     joined_lines(l.overridden));
+            row.save(this_facility, b.id.text, l.week, l.session, l.order, l.date, l.exercise, word(l.part),
+                     l.sets, l.reps, l.intensity, l.reps_in_reserve, kilograms(l.load), l.load_words,
+                     l.rest_minutes, l.purpose, l.reason, joined_lines(l.overridden));
     }
 }
 
 namespace {
 
 std::vector<BlockLine> lines_of(SQLite::Database& database, const BlockId& block) {
-    Statement query(database, "SELECT week, session, date, place, exercise, part, sets, reps, intensity, reps_in_reserve, "
-                              "load_kg, load_words, rest_minutes, purpose, reason, overridden FROM block_line "
-                              "WHERE facility_id = $1 AND block_id = $2 ORDER BY week, session, place");
+    Statement query(
+        database,
+        "SELECT week, session, date, place, exercise, part, sets, reps, intensity, reps_in_reserve, "
+        "load_kg, load_words, rest_minutes, purpose, reason, overridden FROM block_line "
+        "WHERE facility_id = $1 AND block_id = $2 ORDER BY week, session, place");
     query.bind(this_facility, block.text);
     std::vector<BlockLine> lines;
     while (query.step()) {
@@ -132,7 +156,8 @@ std::vector<BlockLine> lines_of(SQLite::Database& database, const BlockId& block
         std::string exercise = query.text();
         const auto part = query.choice<Part>();
         const int sets = query.whole(), reps = query.whole();
-        BlockLine l{week, session, date, place, std::move(exercise), part, sets, reps, {}, {}, {}, {}, 0, {}, {}, {}};
+        BlockLine l{week, session, date, place, std::move(exercise), part, sets, reps, {}, {}, {}, {},
+                    0,    {},      {},   {}};
         l.intensity = query.maybe_number();
         l.reps_in_reserve = query.maybe_number();
         l.load = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
@@ -146,11 +171,13 @@ std::vector<BlockLine> lines_of(SQLite::Database& database, const BlockId& block
     return lines;
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Block> load_blocks(SQLite::Database& database) {
-    Statement query(database, "SELECT block_id, athlete_id, kit_id, start, weeks, sessions_per_week, minutes, notes, model "
-                              "FROM block WHERE facility_id = $1 ORDER BY block_id");
+    Statement query(
+        database,
+        "SELECT block_id, athlete_id, kit_id, start, weeks, sessions_per_week, minutes, notes, model "
+        "FROM block WHERE facility_id = $1 ORDER BY block_id");
     query.bind(this_facility);
     std::vector<Block> blocks;
     while (query.step()) {
@@ -162,26 +189,30 @@ std::vector<Block> load_blocks(SQLite::Database& database) {
         const int weeks = query.whole(), sessions = query.whole();
         const double minutes = query.number();
         auto notes = split_lines(query.text());
-        blocks.push_back({id, athlete, kit, start, weeks, sessions, minutes, lines_of(database, id), std::move(notes), query.text()});
+        blocks.push_back({id, athlete, kit, start, weeks, sessions, minutes, lines_of(database, id),
+                          std::move(notes), query.text()});
     }
     return blocks;
 }
 
 int save_sets(SQLite::Database& database, const std::vector<SetDone>& sets) {
-    NewRows row(database, "set_done", "facility_id, set_key, athlete_id, date, exercise, set_number, load_kg, reps, "
-                                      "reps_in_reserve, speed_ms, block_id, note");
+    NewRows row(database, "set_done",
+                "facility_id, set_key, athlete_id, date, exercise, set_number, load_kg, reps, "
+                "reps_in_reserve, speed_ms, block_id, note");
     int added = 0;
     for (const auto& s : sets) {
         const auto block = s.block ? std::optional(s.block->text) : std::nullopt;
-        added += row.save(this_facility, s.key, s.athlete.text, s.date, s.exercise, s.set_number, kilograms(s.load), s.reps,
-                          s.reps_in_reserve, speed_ms(s.speed), block, s.note);
+        added += row.save(this_facility, s.key, s.athlete.text, s.date, s.exercise, s.set_number,
+                          kilograms(s.load), s.reps, s.reps_in_reserve, speed_ms(s.speed), block, s.note);
     }
     return added;
 }
 
 std::vector<SetDone> load_sets(SQLite::Database& database) {
-    Statement query(database, "SELECT set_key, athlete_id, date, exercise, set_number, load_kg, reps, reps_in_reserve, "
-                              "speed_ms, block_id, note FROM set_done WHERE facility_id = $1 ORDER BY athlete_id, date, set_key");
+    Statement query(
+        database,
+        "SELECT set_key, athlete_id, date, exercise, set_number, load_kg, reps, reps_in_reserve, "
+        "speed_ms, block_id, note FROM set_done WHERE facility_id = $1 ORDER BY athlete_id, date, set_key");
     query.bind(this_facility);
     std::vector<SetDone> sets;
     while (query.step()) {
@@ -194,12 +225,14 @@ std::vector<SetDone> load_sets(SQLite::Database& database) {
         s.load = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
         s.reps = query.maybe_whole();
         s.reps_in_reserve = query.maybe_number();
-        s.speed = quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
-        if (const auto block = query.maybe_text()) s.block = BlockId{*block};
+        s.speed =
+            quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
+        if (const auto block = query.maybe_text())
+            s.block = BlockId{*block};
         s.note = query.text();
         sets.push_back(std::move(s));
     }
     return sets;
 }
 
-}  // namespace amentum
+} // namespace amentum

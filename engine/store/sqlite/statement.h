@@ -1,7 +1,8 @@
 // One prepared statement, with what a record needs: typed binding in order, optional values, typed columns in order.
 //
-// The SQL text uses $1 ... so that the same text serves another database; this is the SQLite side. A word or a day that
-// no program of ours writes is a broken store: StoreFailure.
+// The SQL text uses $1 ... so that the same text serves another database; this is the SQLite side. To SQLite $1 is a name,
+// numbered by first appearance in the text and not by its number: values are therefore bound by name.
+// A word or a day that no program of ours writes is a broken store: StoreFailure.
 #pragma once
 
 #include "store/store.h"
@@ -24,8 +25,8 @@ public:
     template <class... Values>
     Statement& bind(const Values&... values) {
         query_.reset();
-        int place = 0;
-        (bind_one(++place, values), ...);
+        std::size_t number = 0;
+        (bind_one(place_of(number++), values), ...);
         return *this;
     }
     bool step() { return query_.executeStep(); }
@@ -51,18 +52,25 @@ public:
     Date date() {
         const std::string held = text();
         const auto day = parse_date(held, "date");
-        if (!day) throw StoreFailure("the store holds \"" + held + "\" where a day should stand");
+        if (!day)
+            throw StoreFailure("the store holds \"" + held + "\" where a day should stand");
         return *day;
     }
     template <class E>
     E choice() {
         const std::string held = text();
         const auto value = from_word<E>(held);
-        if (!value) throw StoreFailure("the store holds the unknown word \"" + held + "\"");
+        if (!value)
+            throw StoreFailure("the store holds the unknown word \"" + held + "\"");
         return *value;
     }
 
 private:
+    int place_of(std::size_t number) {
+        if (number == places_.size())
+            places_.push_back(query_.getIndex(("$" + std::to_string(number + 1)).c_str()));
+        return places_[number];
+    }
     void bind_one(int place, const std::string& value) { query_.bind(place, value); }
     void bind_one(int place, const char* value) { query_.bind(place, value); }
     void bind_one(int place, int value) { query_.bind(place, value); }
@@ -70,12 +78,15 @@ private:
     void bind_one(int place, const Date& value) { query_.bind(place, value.text()); }
     template <class T>
     void bind_one(int place, const std::optional<T>& value) {
-        if (value) bind_one(place, *value);
-        else query_.bind(place);
+        if (value)
+            bind_one(place, *value);
+        else
+            query_.bind(place);
     }
 
     SQLite::Statement query_;
+    std::vector<int> places_; // of $1, $2 ...
     int column_ = 0;
 };
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,7 +10,7 @@
 namespace amentum {
 namespace {
 
-constexpr int patience_ms = 5000;  // while another process writes
+constexpr int patience_ms = 5000; // while another process writes
 
 // A newer program may have written what this one cannot read.
 void refuse_newer(SQLite::Database& database) {
@@ -30,19 +30,21 @@ void migrate(SQLite::Database& database) {
     for (const auto& migration : migrations()) {
         SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
         Statement held(database, "SELECT 1 FROM migration WHERE name = $1");
-        if (held.bind(migration.name).step()) continue;
+        if (held.bind(migration.name).step())
+            continue;
         database.exec(migration.sql);
         Statement(database, "INSERT INTO migration VALUES ($1)").bind(migration.name).run();
         transaction.commit();
     }
 }
 
-}  // namespace
+} // namespace
 
 struct Store::Database {
     explicit Database(const std::string& file)
         : connection(file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, patience_ms) {
-        for (const char* pragma : {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
+        for (const char* pragma :
+             {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
             connection.exec(pragma);
         migrate(connection);
     }
@@ -75,7 +77,7 @@ struct Store::Database {
 Store::Store(const std::string& file) {
     try {
         database_ = std::make_unique<Database>(file);
-    } catch (const std::runtime_error& failure) {  // SQLite::Exception, StoreFailure
+    } catch (const std::runtime_error& failure) { // SQLite::Exception, StoreFailure
         throw StoreFailure("the store " + file + " cannot be opened: " + failure.what());
     }
 }
@@ -100,7 +102,8 @@ std::int64_t Store::version() {
 
 void Store::save_records(const RecordSet& records) {
     database_->committed([&](SQLite::Database& database) {
-        if (records.facility) save_facility(database, *records.facility);
+        if (records.facility)
+            save_facility(database, *records.facility);
         save_kits(database, records.kits);
         save_athletes(database, records.athletes);
         save_readings(database, records.readings);
@@ -121,7 +124,8 @@ Saved Store::save_set(const SetDone& set) {
 void Store::save_block(const Block& block) {
     database_->committed([&](SQLite::Database& database) {
         for (const char* table : {"block_line", "block"})
-            Statement(database, std::string("DELETE FROM ") + table + " WHERE facility_id = $1 AND block_id = $2")
+            Statement(database,
+                      std::string("DELETE FROM ") + table + " WHERE facility_id = $1 AND block_id = $2")
                 .bind(this_facility, block.id.text)
                 .run();
         save_blocks(database, {block});
@@ -137,9 +141,8 @@ void Store::save_restrictions(const AthleteId& athlete, const std::vector<std::s
 }
 
 std::string Store::check_integrity() {
-    return database_->locked([](SQLite::Database& database) {
-        return database.execAndGet("PRAGMA integrity_check").getString();
-    });
+    return database_->locked(
+        [](SQLite::Database& database) { return database.execAndGet("PRAGMA integrity_check").getString(); });
 }
 
 std::string Store::schema() {
@@ -154,4 +157,4 @@ std::string Store::schema() {
     });
 }
 
-}  // namespace amentum
+} // namespace amentum
