@@ -42,6 +42,8 @@ public:
     Saved save_set(const SetDone&);
 
     void save_block(const Block&); // replaces a block of the same id
+    // Replaces an entry of the same athlete, day and setting: the next day's soreness comes a day later.
+    void save_throw_entry(const ThrowEntry&);
     void save_restrictions(const AthleteId&, const std::vector<std::string>&);
 
     // For tests and repair: "ok", or what SQLite found wrong.

@@ -213,6 +213,10 @@ void check_sets_blocks_and_restrictions(OpenStore open, const std::string& file)
     store->save_block(all.blocks[0]);
     CHECK(store->load_all() == all);
 
+    all.throws[0].soreness_next_day = 3;
+    store->save_throw_entry(all.throws[0]);
+    CHECK(store->load_all() == all);
+
     all.athletes[0].restrictions = {"wrist_pain"};
     store->save_restrictions({"ona-reyes"}, {"wrist_pain"});
     CHECK(store->load_all() == all);

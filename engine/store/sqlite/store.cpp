@@ -132,6 +132,16 @@ void Store::save_block(const Block& block) {
     });
 }
 
+void Store::save_throw_entry(const ThrowEntry& entry) {
+    database_->committed([&](SQLite::Database& database) {
+        Statement(database, "DELETE FROM throw_entry WHERE facility_id = $1 AND athlete_id = $2 AND date = "
+                            "$3 AND setting = $4")
+            .bind(this_facility, entry.athlete.text, entry.date, word(entry.setting))
+            .run();
+        save_throws(database, {entry});
+    });
+}
+
 void Store::save_restrictions(const AthleteId& athlete, const std::vector<std::string>& restrictions) {
     database_->committed([&](SQLite::Database& database) {
         Statement(database, "UPDATE athlete SET restrictions = $3 WHERE facility_id = $1 AND athlete_id = $2")
