@@ -1,0 +1,70 @@
+// Where the line, the 80 % band and the test dots of one trajectory lie on the paper. Drawing only: no number is estimated.
+import { extent } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
+import { area, line } from 'd3-shape';
+import { dayNumber, monthTicks } from './days';
+import type { CurvePoint, MeasuredTest } from './measured';
+import { markOf, type Mark } from './measured';
+
+export interface Paper {
+  width: number;
+  height: number;
+  left: number; // room for the numbers of the axis
+  right: number;
+  top: number;
+  bottom: number; // room for the months
+}
+
+export interface Dot {
+  x: number;
+  y: number;
+  mark: Mark;
+  test: MeasuredTest;
+}
+
+export interface Tick {
+  at: number;
+  text: string;
+}
+
+export interface TrajectoryDrawing {
+  line: string;
+  band: string;
+  dots: Dot[];
+  now: { x: number; y: number; low: number; high: number } | null; // the last point of the curve
+  levels: Tick[];
+  months: Tick[];
+}
+
+export function drawTrajectory(curve: CurvePoint[], tests: MeasuredTest[], paper: Paper, decimals: number): TrajectoryDrawing {
+  const days = extent([...curve, ...tests], (point) => dayNumber(point.date));
+  if (days[0] === undefined) return { line: '', band: '', dots: [], now: null, levels: [], months: [] };
+  const [from, to] = spread(days, 1);
+  const [low, high] = spread(extent([...curve.flatMap((p) => [p.low, p.high]), ...tests.map((t) => t.value)]), 0.5);
+  const x = scaleLinear([from, to], [paper.left, paper.width - paper.right]);
+  const y = scaleLinear([low, high], [paper.height - paper.bottom, paper.top]).nice(4);
+  const at = (point: { date: string }) => x(dayNumber(point.date));
+  const last = curve.at(-1);
+  return {
+    line: line<CurvePoint>(at, (p) => y(p.value))(curve) ?? '',
+    band: area<CurvePoint>(at, (p) => y(p.low), (p) => y(p.high))(curve) ?? '',
+    dots: tests.map((test) => ({ x: at(test), y: y(test.value), mark: markOf(test), test })),
+    now: last ? { x: at(last), y: y(last.value), low: y(last.low), high: y(last.high) } : null,
+    levels: levelTicks(y, decimals),
+    months: monthTicks(from, to, paper.width > 520 ? 7 : 4).map((tick) => ({ at: x(tick.day), text: tick.text })),
+  };
+}
+
+// A range of no length (one test, one value) is opened by `room` to both sides, so that a dot stands in the middle.
+function spread(range: [number | undefined, number | undefined] | number[], room: number): [number, number] {
+  const [from = 0, to = from] = range;
+  return from === to ? [from - room, to + room] : [from, to];
+}
+
+// Three or four levels of the axis, without a repeated text.
+function levelTicks(y: ReturnType<typeof scaleLinear<number, number>>, decimals: number): Tick[] {
+  const values = y.ticks(3);
+  const step = (values[1] ?? 1) - (values[0] ?? 0);
+  const places = step >= 1 ? 0 : Math.max(decimals, Math.ceil(-Math.log10(step)));
+  return values.map((value) => ({ at: y(value), text: value.toFixed(places).replace('-', '\u2212') }));
+}
