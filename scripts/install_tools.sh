@@ -34,7 +34,7 @@ fi
 if ! node_is_new_enough node && ! node_is_new_enough .tools/node/bin/node; then
   echo "Installing Node.js 22 from the npm registry into .tools/node"
   mkdir -p .tools/node
-  npm install --silent --no-audit --no-fund --prefix .tools/node node@22 npm@11 >/dev/null
+  npm install --loglevel=error --no-audit --no-fund --prefix .tools/node node@22 npm@11 >/dev/null
   mkdir -p .tools/node/bin
   for tool in node npm npx; do ln -sf "../node_modules/.bin/$tool" ".tools/node/bin/$tool"; done
 fi

@@ -81,8 +81,7 @@ Result<LogSetAnswer> log_set(Workplace& workplace, const LogSetRequest& request)
     const auto set = set_from(request, inside, **athlete);
     if (!set) return set.refusal();
     for (const auto& held : before->records.sets)
-        if (held.key == set->key && (held.athlete != set->athlete || held.exercise != set->exercise || held.date != set->date ||
-                                     held.set_number != set->set_number || held.load != set->load || held.reps != set->reps))
+        if (held.key == set->key && !(held == *set))
             return Refusal{RefusalCode::already_held, "Another set is already kept under this key; make a new key for a new set.",
                            "key", set->key, "a key never used before"};
     LogSetAnswer answer{set->key, false, {}, {}, ""};

@@ -1,5 +1,6 @@
 #include "operations/override_caution.h"
 
+#include "operations/inside/entry_fields.h"
 #include "operations/inside/inside.h"
 
 namespace amentum {
@@ -28,10 +29,11 @@ Result<OverrideCautionAnswer> override_caution(Workplace& workplace, const Overr
     if (request.reason.size() < shortest_reason)
         return Refusal{RefusalCode::caution_needs_reason, "Please say why, in a sentence: the reason is kept with the block.",
                        "reason", request.reason, "at least 10 characters"};
-    if (request.coach.empty()) return refuse_missing("coach", "who takes this decision");
+    const std::string coach = trimmed(request.coach);
+    if (coach.empty()) return refuse_missing("coach", "who takes this decision");
     inside.store.save_records(RecordSet{{}, {}, {}, {}, {}, {}, {}, {},
-                                        {{(*athlete)->id, exercise->key, caution->key, request.reason, request.coach, inside.today()}}});
-    return OverrideCautionAnswer{request.coach + " takes " + exercise->name + " for " + (*athlete)->name +
+                                        {{(*athlete)->id, exercise->key, caution->key, request.reason, coach, inside.today()}}});
+    return OverrideCautionAnswer{coach + " takes " + exercise->name + " for " + (*athlete)->name +
                                  " in spite of the caution (" + caution->condition + "): " + request.reason +
                                  " It is kept, and shows on the next block."};
 }

@@ -33,8 +33,8 @@ Result<std::vector<Reading>> readings_of(const RecordTestRequest& request, const
         Reading reading{athlete.id, date, request.test};
         reading.side = side;
         reading.trial = static_cast<int>(readings.size()) + 1;
-        reading.device = request.device.value_or("");
-        reading.rater = request.rater.value_or("");
+        reading.device = trimmed(request.device.value_or(""));
+        reading.rater = trimmed(request.rater.value_or(""));
         reading.note = request.note.value_or("");
         reading.place = place;
         auto filled = reading_from(trial, std::move(reading));

@@ -47,6 +47,13 @@ Result<ThrowEntry> entry_from(const RecordThrowsRequest& r, const AthleteId& ath
                       r.soreness_after, r.soreness_next_day, r.note.value_or("")};
 }
 
+// `entry` with the soreness it lacks taken from `later`: the next day's is known a day later.
+ThrowEntry with_later_soreness(ThrowEntry entry, const ThrowEntry& later) {
+    for (const auto field : {&ThrowEntry::soreness_before, &ThrowEntry::soreness_after, &ThrowEntry::soreness_next_day})
+        if (!(entry.*field)) entry.*field = later.*field;
+    return entry;
+}
+
 }  // namespace
 
 Result<RecordThrowsAnswer> record_throws(Workplace& workplace, const RecordThrowsRequest& request) {
@@ -58,18 +65,22 @@ Result<RecordThrowsAnswer> record_throws(Workplace& workplace, const RecordThrow
     const auto entry = entry_from(request, (*athlete)->id, inside.today());
     if (!entry) return entry.refusal();
     RecordThrowsAnswer answer{false, {}, {}, stop_and_refer_words(inside.tables)};
+    ThrowEntry kept = *entry;
     for (const auto& held : before->records.throws) {
         if (held.athlete != entry->athlete || held.date != entry->date || held.setting != entry->setting) continue;
-        if (held.count != entry->count || held.effort != entry->effort || held.speed != entry->speed)
-            return Refusal{RefusalCode::already_held, "Throws of that day and setting are already held: " +
-                           std::to_string(held.count) + " throws.", "date", entry->date.text(), "another day or setting"};
         answer.held_before = true;
+        kept = with_later_soreness(held, *entry);
+        if (!(with_later_soreness(*entry, kept) == kept))
+            return Refusal{RefusalCode::already_held, "Throws of that day and setting are already held: " +
+                           std::to_string(held.count) + " throws. Only soreness that was not known yet can be added.", "date",
+                           entry->date.text(), "another day or setting, or the same numbers"};
     }
-    inside.store.save_records(RecordSet{{}, {}, {}, {}, {*entry}});
+    if (answer.held_before) inside.store.save_throw_entry(kept);
+    else inside.store.save_records(RecordSet{{}, {}, {}, {}, {kept}});
     const auto after = inside.view();
     const Athlete& thrower = *after->athlete(entry->athlete.text);
     answer.findings = throwing_findings(inside, *after, thrower, inside.today());
-    answer.words.push_back(answer.held_before ? "These throws were already kept." : "Kept.");
+    answer.words.push_back(answer.held_before ? "These throws were already kept; soreness not known before is added." : "Kept.");
     answer.words.push_back(throwing_words(throws_of(*after, thrower, inside.today())));
     return answer;
 }

@@ -1,5 +1,7 @@
 #include "operations/inside/entry_fields.h"
 
+#include "records/limits.h"
+
 #include <cassert>
 #include <map>
 
@@ -24,6 +26,40 @@ Result<std::optional<T>> one_of(const std::string& name, std::initializer_list<s
 template <class T, class Make>
 std::optional<T> made(std::optional<double> x, Make make) {
     return x ? std::optional<T>(make(*x)) : std::nullopt;
+}
+
+struct Held {
+    const char* field;
+    std::optional<double> value;
+    Limits limits;
+    const char* unit;
+};
+
+template <class Q, class Read>
+std::optional<double> number_of(const std::optional<Q>& quantity, Read read) {
+    return quantity ? std::optional<double>(read(*quantity)) : std::nullopt;
+}
+
+Result<Done> check_limits(const Reading& r) {
+    const auto kg = [](Mass x) { return x.kilograms(); };
+    const auto m = [](Length x) { return x.metres(); };
+    const auto deg = [](Angle x) { return x.degrees(); };
+    for (const Held& held : {Held{"load", number_of(r.load, kg), limits::load_kg, "kg"},
+                             Held{"reps", number_of(r.reps, [](int x) { return x; }), limits::reps, ""},
+                             Held{"reps_in_reserve", r.reps_in_reserve, limits::reps_in_reserve, ""},
+                             Held{"body_mass", number_of(r.body_mass, kg), limits::body_mass_kg, "kg"},
+                             Held{"speed", number_of(r.speed, [](Speed x) { return x.metres_per_second(); }), limits::speed_ms, "m/s"},
+                             Held{"radar_angle", number_of(r.radar_angle, deg), limits::radar_angle_deg, "deg"},
+                             Held{"distance", number_of(r.distance, m), limits::distance_m, "m"},
+                             Held{"release_height", number_of(r.release_height, m), limits::release_height_m, "m"},
+                             Held{"release_angle", number_of(r.release_angle, deg), limits::release_angle_deg, "deg"},
+                             Held{"flight_time", number_of(r.flight_time, [](Duration x) { return x.seconds(); }), limits::flight_time_s, "s"},
+                             Held{"height", number_of(r.height, m), limits::height_m, "m"},
+                             Held{"angle", number_of(r.angle, deg), limits::angle_deg, "deg"},
+                             Held{"force", number_of(r.force, [](Force x) { return x.newtons(); }), limits::force_n, "N"}})
+        if (held.value && (*held.value < held.limits.low || *held.value > held.limits.high))
+            return refuse_range(held.field, *held.value, held.limits.low, held.limits.high, held.unit);
+    return Done{};
 }
 
 std::string mass_suffix(const Facility& facility) { return facility.mass_unit == MassUnit::lb ? "lb" : "kg"; }
@@ -95,7 +131,13 @@ Result<Reading> reading_from(const TrialGiven& trial, Reading reading) {
     reading.angle = made<Angle>(trial.angle_deg, [](double x) { return Angle::degrees(x); });
     reading.flight_time = made<Duration>(trial.flight_time_s, [](double x) { return Duration::seconds(x); });
     reading.force = made<Force>(trial.force_n, [](double x) { return Force::newtons(x); });
+    if (const auto inside = check_limits(reading); !inside) return inside.refusal();
     return reading;
+}
+
+std::string trimmed(const std::string& text) {
+    const auto first = text.find_first_not_of(" \t\r\n");
+    return first == std::string::npos ? "" : text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
 }
 
 }  // namespace amentum

@@ -10,8 +10,11 @@ namespace amentum {
 
 TestField entry_field(const std::string& reading_field, const Facility&, bool needed);
 
-// Fills the measured fields of a reading from one trial. Refuses one quantity in two units (two_units).
+// Fills the measured fields of a reading from one trial. Refuses one quantity in two units (two_units), and any
+// quantity outside the limits that files are held to (records/limits.h), needed by the test or not.
 Result<Reading> reading_from(const TrialGiven&, Reading reading);
+
+std::string trimmed(const std::string&);  // without spaces at either end: names are kept as files keep them
 
 // One of several units of a quantity: {kg given, lb given}.
 Result<std::optional<Mass>> mass_given(std::string name, std::optional<double> kg, std::optional<double> lb);
