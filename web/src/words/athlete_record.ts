@@ -1,0 +1,59 @@
+// What a thrower's page itself says.
+import type { Mark } from '../charts/measured';
+
+export const athleteWords = {
+  limiters: 'What holds velocity back',
+  testNext: 'Test this next',
+  every: 'Every quality, largest expected gain first',
+  gain: 'Goes with, over twelve weeks',
+  chanceBest: 'Chance of being the best to train',
+  level: 'Level, from what is usual',
+  basis: 'Slope from',
+  notTested: 'not tested',
+  atOne: 'Open point: likely gain in velocity from an attainable improvement; bar: 80 % interval. “Goes with” is not “causes”.',
+  sourcesAndModel: 'Sources and model',
+  trajectories: 'Every test so far',
+  cautions: 'Cautions in force',
+  noCautions: 'No caution is in force on the records.',
+  throwing: 'Throwing',
+  blocks: 'Blocks',
+  noBlocks: 'No block is planned yet.',
+  planBlock: 'Plan a block',
+  recordTests: 'Record tests',
+  print: 'Print this page',
+  noTests: 'No tests yet. Record the first on a test day.',
+  testsOneByOne: 'The tests, one by one',
+  changeInWords: 'What the change rests on',
+  columns: { day: 'Day', value: 'Result', how: 'How', note: 'Note' },
+  marks: [
+    ['test', 'test day'],
+    ['logged_set', 'from a logged set'],
+    ['far', 'far from what was expected'],
+    ['left_out', 'left out of the line'],
+  ] as [Mark, string][],
+  markNotes: {
+    test: '',
+    logged_set: 'From a logged set.',
+    far: 'Far from what was expected.',
+    left_out: '',
+  } as Record<Mark, string>,
+  verdicts: {
+    gained: 'Gained since the first test.',
+    lost: 'Lost since the first test.',
+    cannot_tell: 'Cannot tell yet whether it changed.',
+    '': 'One test day: no change to judge.',
+  } as Record<string, string>,
+  severities: { stops: 'Stop', warns: 'Take care', notes: 'Note' } as Record<string, string>,
+};
+
+// Where the slope of a limiter comes from; information runs from 0 (literature) to 1 (these athletes).
+export function slopeBasis(information: number): string {
+  if (information < 0.005) return 'the literature';
+  if (information > 0.995) return 'these athletes';
+  return `${Math.round(100 * information)} % these athletes, the rest the literature`;
+}
+
+export function guardianWords(guardian: string, age: number): string {
+  if (guardian) return `Guardian: ${guardian}.`;
+  return age < 18 ? 'Below 18, and no guardian is on record.' : '';
+}

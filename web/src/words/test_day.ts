@@ -1,0 +1,18 @@
+export const testDayWords = {
+  title: 'Test day',
+  date: 'Day',
+  test: 'Test',
+  device: 'Device (which radar, mat or scale)',
+  rater: 'Measured by',
+  place: 'Speed read',
+  places: { out_of_hand: 'out of the hand', at_plate: 'at the plate', unknown: 'not known' } as Record<string, string>,
+  find: 'Find a thrower',
+  save: 'Save',
+  addTrial: 'Add a trial',
+  done: 'already held for this day',
+  expected: (low: string, high: string, unit: string) => `99 % of new tests: ${low} to ${high} ${unit}`,
+  keepIt: 'Keep it',
+  change: 'Change it',
+  side: 'Side',
+  noSquad: 'No throwers yet. Bring a table of athletes under “Records in”.',
+};
