@@ -26,7 +26,7 @@ std::string clause_why(const QualityWorth& worth, const LineStory& story) {
     const int rank = worth.rank(story.what.purpose);
     if (rank > 0) {
         const std::string words = worth.words(story.what.purpose);
-        return (rank == 1 ? "leading limiter, " : "limiter " + std::to_string(rank) + ", ") + quality +
+        return (rank == 1 ? "leading limiter, " : "no. " + std::to_string(rank) + " by expected gain, ") + quality +
                (words.empty() ? "" : ", which " + words);
     }
     if (worth.led() || story.what.purpose.empty())

@@ -1,0 +1,60 @@
+// Starts and stops the real program on a store of its own, for the http and browser tests.
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+export const today = '2026-06-01';
+
+export function argument(name, otherwise) {
+  const place = process.argv.indexOf(`--${name}`);
+  return place > 0 ? process.argv[place + 1] : otherwise;
+}
+
+export const binary = argument('binary', 'build/apps/amentum');
+
+export function newStore() {
+  return join(mkdtempSync(join(tmpdir(), 'amentum-')), 'test.store');
+}
+
+export function runProgram(store, ...words) {
+  return spawnSync(binary, ['--store', store, '--today', today, ...words], { encoding: 'utf8' });
+}
+
+// Resolves with {url, port, kill} once the program says where it serves.
+export function serve(store, pages, port = 0) {
+  const child = spawn(binary, ['--store', store, '--today', today, 'serve', '--port', String(port), '--pages', pages]);
+  return new Promise((resolve, reject) => {
+    let said = '';
+    child.stderr.on('data', (text) => (said += text));
+    child.stdout.on('data', (text) => {
+      said += text;
+      const found = said.match(/Serving on (http:\/\/127\.0\.0\.1:(\d+))/);
+      if (!found) return;
+      const gone = new Promise((done) => child.once('exit', done));
+      const kill = (signal = 'SIGTERM') => (child.kill(signal), gone);
+      resolve({ url: found[1], port: Number(found[2]), kill });
+    });
+    child.once('exit', (code) => reject(new Error(`the program ended with ${code}: ${said}`)));
+  });
+}
+
+// The tests of a file, one after another; ends the process with the line CI reads.
+const tests = [];
+export function test(name, body) {
+  tests.push({ name, body });
+}
+export async function runTests() {
+  let failed = 0;
+  for (const { name, body } of tests) {
+    try {
+      await body();
+      console.log(`ok      ${name}`);
+    } catch (fault) {
+      failed += 1;
+      console.log(`FAILED  ${name}\n        ${fault.stack ?? fault}`);
+    }
+  }
+  console.log(`${tests.length - failed} passed, ${failed} failed`);
+  return failed;
+}

@@ -1,0 +1,14 @@
+// node tests/http/run.mjs --binary build/apps/amentum --pages web/dist
+import { argument, newStore, runProgram, runTests, serve } from './program.mjs';
+import { durabilityTests } from './durability.mjs';
+import { requestTests } from './requests.mjs';
+
+const store = newStore();
+const made = runProgram(store, 'demo');
+if (made.status !== 0) throw new Error(made.stderr);
+const running = await serve(store, argument('pages', 'web/dist'));
+requestTests(() => running);
+durabilityTests(() => running);
+const failed = await runTests();
+await running.kill();
+process.exit(failed ? 1 : 0);
