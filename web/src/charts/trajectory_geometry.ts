@@ -42,7 +42,7 @@ export function drawTrajectory(curve: CurvePoint[], tests: MeasuredTest[], paper
   const [from, to] = spread(days, 1);
   const [low, high] = spread(extent([...curve.flatMap((p) => [p.low, p.high]), ...tests.map((t) => t.value)]), 0.5);
   const x = scaleLinear([from, to], [paper.left, paper.width - paper.right]);
-  const y = scaleLinear([low, high], [paper.height - paper.bottom, paper.top]).nice(4);
+  const y = scaleLinear([low, high], [paper.height - paper.bottom, paper.top + (paper.height - paper.top) * 0.04]);
   const at = (point: { date: string }) => x(dayNumber(point.date));
   const last = curve.at(-1);
   return {
@@ -61,9 +61,10 @@ function spread(range: [number | undefined, number | undefined] | number[], room
   return from === to ? [from - room, to + room] : [from, to];
 }
 
-// Three or four levels of the axis, without a repeated text.
+// Three to five levels of the axis: the coarsest round steps that give three, every second one when they are many.
 function levelTicks(y: ReturnType<typeof scaleLinear<number, number>>, decimals: number): Tick[] {
-  const values = y.ticks(3);
+  const fitting = [3, 4, 5, 6, 8].map((count) => y.ticks(count)).find((ticks) => ticks.length >= 3) ?? y.ticks(3);
+  const values = fitting.length > 5 ? fitting.filter((_, i) => i % 2 === 0) : fitting;
   const step = (values[1] ?? 1) - (values[0] ?? 0);
   const places = step >= 1 ? 0 : Math.max(decimals, Math.ceil(-Math.log10(step)));
   return values.map((value) => ({ at: y(value), text: value.toFixed(places).replace('-', '\u2212') }));

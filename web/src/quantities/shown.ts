@@ -31,6 +31,11 @@ export function chance(p: number): string {
   return `${Math.round(100 * p)} %`;
 }
 
+// Keeps "26 %" and "5 days" on one line.
+export function unbroken(text: string): string {
+  return text.replace(/(\d) (%|days?\b|mph\b|lb\b)/g, '$1\u00a0$2');
+}
+
 export function plainWord(key: string): string {
   return key.replaceAll('_', ' ');
 }

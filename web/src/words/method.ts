@@ -10,6 +10,7 @@ export const methodWords = {
   allowed: 'Allowed',
   mayBeLeftOut: 'may be left out',
   leftOut: 'left out',
+  whenLeftOut: 'when left out',
   run: 'Work it out',
   running: 'Working it out …',
   outputs: 'Result',
