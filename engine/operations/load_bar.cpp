@@ -12,9 +12,9 @@ namespace {
 constexpr double heaviest_kg = 600;
 
 ShownLoad shown_load(const MadeLoad& load, const ShownUnit& unit) {
-    ShownLoad shown{load.total.kilograms() * unit.factor, unit.unit, {}, load.words};
+    ShownLoad shown{shown_load_in(load.total, unit), unit.unit, {}, load.words};
     for (const auto& plates : load.one_side)
-        shown.one_side.push_back({plates.label, plates.each.kilograms() * unit.factor, plates.count});
+        shown.one_side.push_back({plates.label, shown_load_in(plates.each, unit), plates.count});
     return shown;
 }
 
@@ -42,7 +42,7 @@ Result<LoadBarAnswer> load_bar(Workplace& workplace, const LoadBarRequest& reque
     if (!choice) return choice.refusal();
 
     const auto unit = shown_mass((*kit)->unit);
-    LoadBarAnswer answer{(*kit)->name, target->kilograms() * unit.factor, unit.unit, shown_load(choice->nearest, unit), {}, {}, {}, {}};
+    LoadBarAnswer answer{(*kit)->name, shown_load_in(*target, unit), unit.unit, shown_load(choice->nearest, unit), {}, {}, {}, {}};
     if (choice->not_above) answer.not_above = shown_load(*choice->not_above, unit);
     if (choice->above) answer.above = shown_load(*choice->above, unit);
     const auto additions = solve_to_add(**kit, *means, *target, request.item);

@@ -54,7 +54,7 @@ ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, 
                     dose_words(line, exercise), {}, unit.unit, line.load_words, intensity_words(line), line.rest_minutes,
                     exercise ? exercise->setup : "", purpose ? purpose->name : line.purpose, line.reason, {},
                     logged(view, block, line)};
-    if (line.load) shown.load = line.load->kilograms() * unit.factor;
+    if (line.load) shown.load = shown_load_in(*line.load, unit);
     if (const Athlete* athlete = view.athlete(block.athlete.text); athlete && exercise)
         shown.cautions = cautions_against(inside.tables, *athlete, *exercise);
     return shown;

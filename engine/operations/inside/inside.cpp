@@ -4,6 +4,7 @@
 #include "operations/inside/embedded_data.h"
 
 #include <chrono>
+#include <cmath>
 #include <ctime>
 #include <stdexcept>
 
@@ -81,6 +82,8 @@ ShownEstimate shown_state(const TestKind& kind, const StateOnDay& state, const F
     const auto back = back_on_unit(kind.scale, state, z);
     return shown_estimate(back.value, back.band, shown_unit(kind.unit, facility));
 }
+
+double shown_load_in(Mass mass, const ShownUnit& unit) { return std::round(mass.kilograms() * unit.factor * 1e6) / 1e6; }
 
 ShownRefusal shown_refusal(const Refusal& refusal) {
     return {static_cast<int>(refusal.code), refusal_kind(refusal.code).name, refusal.sentence, refusal.field,

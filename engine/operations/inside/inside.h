@@ -40,5 +40,6 @@ Result<const Kit*> kit_named(const FacilityView&, const std::string& name);
 ShownEstimate shown_estimate(double value, Interval band, const ShownUnit&);
 ShownEstimate shown_state(const TestKind&, const StateOnDay&, const Facility&, double z = z80);
 ShownRefusal shown_refusal(const Refusal&);
+double shown_load_in(Mass, const ShownUnit&);  // without the last bits of a unit's conversion: 230, not 229.99999999999997
 
 }  // namespace amentum

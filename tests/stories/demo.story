@@ -1,0 +1,12 @@
+Story: The invented hall fills an empty store, once
+
+Given today is 2026-06-01
+When the coach asks demo
+  | seed | 1 |
+Then the answer
+  | facility | is | Saltgrass Throwing Hall |
+  | athletes | is | 36 |
+  | truth    | contains | "invented": true |
+When the coach asks demo
+Then it is refused
+  | name | is | already_held |
