@@ -14,6 +14,8 @@ namespace {
 constexpr int block_days = 84;
 constexpr double usual_block_gain = 0.5;      // SDs, at headroom 1
 constexpr double kept_after_block = 0.7;      // of the gain, a year later
+constexpr double grown_man = 1.84, grown_woman = 1.74;  // m, of the adults here
+constexpr double metres_a_year = 0.055;       // until 16.5 years
 constexpr double own_residual_sd = 0.7;       // m/s, what no quality here explains
 
 std::vector<TrueBlock> blocks_of(RandomStream& stream, const std::array<double, demo_qualities>& level) {
@@ -33,16 +35,18 @@ double block_gain_on(const TrueBlock& block, int day) {
     return block.gain * done * (kept_after_block + (1 - kept_after_block) * std::exp(-since / 180.0));
 }
 
-double usual_velocity(const Athlete& athlete, double age) {
+double usual_velocity(const Athlete& athlete, double age, double stature) {
     double adult = athlete.sport == Sport::softball ? 27.0 : athlete.sport == Sport::javelin ? 23.5 : 36.5;
     if (athlete.sport == Sport::javelin && athlete.sex == Sex::female) adult -= 4.0;
     if (athlete.role != Role::pitcher && athlete.sport == Sport::baseball) adult -= 1.2;
     if (athlete.level == Level::professional) adult += 1.8;
-    return adult - Speed::miles_per_hour(growth_mph_per_year).metres_per_second() * std::max(0.0, 18 - age);
+    if (age >= 18) return adult;
+    const double grown = athlete.sex == Sex::male ? grown_man : grown_woman;
+    const double inches = Length::metres(std::max(0.0, grown - stature)).inches();
+    return adult - Speed::miles_per_hour(growth_mph_per_year * (18 - age) + growth_mph_per_inch * inches).metres_per_second();
 }
 
-double usual_mass(const Athlete& athlete, double age) {
-    const double stature = athlete.stature ? athlete.stature->metres() : 1.83;
+double usual_mass(const Athlete& athlete, double age, double stature) {
     const double grown = athlete.sex == Sex::male ? 26.0 : 23.6;  // kg/m2 of a strong adult thrower
     return (grown - 0.75 * std::max(0.0, 18 - age)) * stature * stature;
 }
@@ -70,6 +74,12 @@ std::string truth_of(const Athlete& athlete, const TrueThrower& thrower) {
 
 }  // namespace
 
+double stature_on(const Athlete& athlete, Date last_day, int day) {
+    const double now = athlete.stature ? athlete.stature->metres() : athlete.sex == Sex::male ? grown_man : grown_woman;
+    const auto growing = [&](int on) { return std::min(16.5, age_on(athlete, last_day, on)); };
+    return now - metres_a_year * (growing(demo_days) - growing(day));
+}
+
 double age_on(const Athlete& athlete, Date last_day, int day) { return decimal_years(athlete.birth_date, last_day - (demo_days - day)); }
 
 TrueThrower simulate_thrower(const Athlete& athlete, Date last_day, std::uint64_t seed) {
@@ -92,10 +102,10 @@ TrueThrower simulate_thrower(const Athlete& athlete, Date last_day, std::uint64_
             between += true_effects[k].between * thrower.level[k];
             within += true_effects[k].within * gained;
         }
-        const double age = age_on(athlete, last_day, day);
+        const double age = age_on(athlete, last_day, day), stature = stature_on(athlete, last_day, day);
         thrower.state.push_back(state);
-        thrower.velocity.push_back(usual_velocity(athlete, age) + true_velocity_spread * (between + within) + residual);
-        thrower.body_mass_kg.push_back(usual_mass(athlete, age) * build);
+        thrower.velocity.push_back(usual_velocity(athlete, age, stature) + true_velocity_spread * (between + within) + residual);
+        thrower.body_mass_kg.push_back(usual_mass(athlete, age, stature) * build);
     }
     return thrower;
 }

@@ -34,6 +34,7 @@ inline constexpr std::array<TrueEffect, demo_qualities> true_effects{{
 inline constexpr double true_velocity_spread = 1.6;  // sigma_v, m/s, within a kind of thrower
 inline constexpr double true_drift_sd_per_sqrt_day = 0.012;  // SDs
 inline constexpr double growth_mph_per_year = 1.5;   // below 18 [Sgroi2015]
+inline constexpr double growth_mph_per_inch = 1.2;   // beside it [Sgroi2015]
 
 struct TrueBlock {
     int first_day;  // 0 ... demo_days
@@ -54,6 +55,7 @@ struct TrueThrower {
 TrueThrower simulate_thrower(const Athlete&, Date last_day, std::uint64_t seed);
 std::string describe_truth(const std::vector<Athlete>&, const std::vector<TrueThrower>&, std::uint64_t seed, Date last_day);
 
+double stature_on(const Athlete&, Date last_day, int day);  // m; of usual size when never taped
 double age_on(const Athlete&, Date last_day, int day);   // day 0 is demo_days before last_day
 
 }  // namespace amentum

@@ -144,9 +144,7 @@ void add_body(Day& day) {
     day.records.readings.push_back(mass);
     if (!day.athlete.stature) return;
     Reading stature = day.reading("stature", Side::none, 1);
-    const double growing = 0.055 * std::max(0.0, std::min(16.5, age_on(day.athlete, day.last_day, demo_days)) -
-                                                     std::min(16.5, age_on(day.athlete, day.last_day, day.day)));
-    stature.height = Length::centimetres(rounded(100 * (day.athlete.stature->metres() - growing), 0.5));
+    stature.height = Length::centimetres(rounded(100 * stature_on(day.athlete, day.last_day, day.day), 0.5));
     day.records.readings.push_back(stature);
 }
 

@@ -42,7 +42,7 @@ When the coach asks record_throws
   | count   | 97 |
 Then the answer
   | findings.0.severity | is       | warns |
-  | findings.0.sentence | contains | 95 |
+  | findings.0.sentence | contains | above the daily maximum |
   | stop_and_refer.0    | contains | pain |
 When the coach asks record_throws
   | athlete | Bo Tarn |
