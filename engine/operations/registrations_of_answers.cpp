@@ -15,11 +15,11 @@ using boost::json::value;
 
 std::string roster_words(const value& answer) {
     std::string text = said(answer.at("facility")) + ", " + said(answer.at("today")) + "\n\n" + padded("thrower", 24) +
-                       padded("velocity, 80 % interval", 30) + padded("what holds it back", 34) + "hard throw\n";
+                       padded("velocity, 80 % interval", 30) + padded("hard throw", 12) + "what holds it back\n";
     for (const auto& line : answer.at("throwers").as_array()) {
         const auto& days = line.at("days_since_hard_throw");
         text += padded(said(line.at("name")), 23) + " " + padded(estimate_said(line.at("velocity")), 29) + " " +
-                padded(said(line.at("limiter_words")), 33) + " " + (days.is_null() ? "-" : number_said(days, 0) + " d") + "\n";
+                padded(days.is_null() ? "-" : number_said(days, 0) + " d ago", 11) + " " + said(line.at("limiter_words")) + "\n";
     }
     return text;
 }
