@@ -21,10 +21,6 @@ function(engine_module name)
   file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC)
   list(TRANSFORM headers PREPEND ${root}/${name}/)
 
-  if(NOT sources)   # nothing written yet
-    file(WRITE ${CMAKE_BINARY_DIR}/empty_${name}.cpp "")
-    set(sources ${CMAKE_BINARY_DIR}/empty_${name}.cpp)
-  endif()
   add_library(${name} STATIC ${sources})
   set_target_properties(${name} PROPERTIES LINKER_LANGUAGE CXX)
   target_include_directories(${name} PUBLIC ${root})

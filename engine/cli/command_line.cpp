@@ -25,7 +25,7 @@ struct Given {
     std::string file;
     std::string folder;
     std::map<std::string, std::string> fields;
-    std::vector<std::string> words;  // method NAME key=value ...
+    std::vector<std::string> words; // method NAME key=value ...
 };
 
 std::string dashed(std::string name) {
@@ -34,8 +34,10 @@ std::string dashed(std::string name) {
 }
 
 int print_refusal(const Refusal& refusal, bool json) {
-    if (json) std::cout << json_text(refusal_document(refusal), Layout::indented) << "\n";
-    else std::cerr << refusal.sentence << "\n";
+    if (json)
+        std::cout << json_text(refusal_document(refusal), Layout::indented) << "\n";
+    else
+        std::cerr << refusal.sentence << "\n";
     return refused;
 }
 
@@ -49,16 +51,20 @@ void add_operation(CLI::App& app, const Operation& operation, Given& given) {
         if (field.name == "text")
             command->add_option("--file", given.file, "read the text from this file; - for standard input");
     }
-    if (operation.name == "export_records") command->add_option("--folder", given.folder, "write the files there");
-    if (operation.name == "method") command->add_option("words", given.words, "NAME key=value ...");
+    if (operation.name == "export_records")
+        command->add_option("--folder", given.folder, "write the files there");
+    if (operation.name == "method")
+        command->add_option("words", given.words, "NAME key=value ...");
 }
 
 // A single needed field may stand without its option's name: amentum find-limiters "Ona Reyes".
 void add_plain_word(CLI::App& app, const Operation& operation, Given& given) {
     std::vector<std::string> needed;
     for (const auto& field : operation.fields)
-        if (field.needed) needed.push_back(field.name);
-    if (operation.effect != Effect::reads || needed.empty()) return;
+        if (field.needed)
+            needed.push_back(field.name);
+    if (operation.effect != Effect::reads || needed.empty())
+        return;
     app.get_subcommand(dashed(operation.name))
         ->add_option_function<std::string>(
             needed.front() + "_word",
@@ -69,14 +75,16 @@ void add_plain_word(CLI::App& app, const Operation& operation, Given& given) {
 
 Result<std::map<std::string, std::string>> method_fields(const std::vector<std::string>& words) {
     std::map<std::string, std::string> fields;
-    if (words.empty()) return fields;
+    if (words.empty())
+        return fields;
     fields["name"] = words.front();
     boost::json::object inputs;
     for (std::size_t i = 1; i < words.size(); ++i) {
         const auto equals = words[i].find('=');
         if (equals == std::string::npos || equals == 0)
-            return Refusal{RefusalCode::wrong_type, "\"" + words[i] + "\" must be written key=value, such as reps=5.",
-                           words[i], words[i], "key=value"};
+            return Refusal{RefusalCode::wrong_type,
+                           "\"" + words[i] + "\" must be written key=value, such as reps=5.", words[i],
+                           words[i], "key=value"};
         inputs[words[i].substr(0, equals)] = words[i].substr(equals + 1);
     }
     fields["inputs"] = json_text(inputs);
@@ -86,21 +94,26 @@ Result<std::map<std::string, std::string>> method_fields(const std::vector<std::
 int run_operation(Workplace& workplace, const Operation& operation, Given& given) {
     if (operation.name == "method" && !given.words.empty()) {
         auto fields = method_fields(given.words);
-        if (!fields) return print_refusal(fields.refusal(), given.json);
+        if (!fields)
+            return print_refusal(fields.refusal(), given.json);
         given.fields = *std::move(fields);
     }
     if (!given.file.empty()) {
         auto text = read_text_file(given.file);
-        if (!text) return print_refusal(text.refusal(), given.json);
+        if (!text)
+            return print_refusal(text.refusal(), given.json);
         given.fields["text"] = *std::move(text);
     }
     const auto request = request_from_texts(operation, given.fields);
-    if (!request) return print_refusal(request.refusal(), given.json);
+    if (!request)
+        return print_refusal(request.refusal(), given.json);
     const auto answer = operation.run(workplace, *request);
-    if (!answer) return print_refusal(answer.refusal(), given.json);
+    if (!answer)
+        return print_refusal(answer.refusal(), given.json);
     if (!given.folder.empty()) {
         const auto written = write_exported_files(given.folder, *answer);
-        if (!written) return print_refusal(written.refusal(), given.json);
+        if (!written)
+            return print_refusal(written.refusal(), given.json);
     }
     std::cout << (given.json ? json_text(*answer, Layout::indented) + "\n" : operation.words(*answer));
     return done;
@@ -109,26 +122,37 @@ int run_operation(Workplace& workplace, const Operation& operation, Given& given
 // CLI11 says only that something was not expected; a person wants the nearest word.
 std::string hint_for(const std::vector<std::string>& arguments) {
     std::vector<std::string> commands{"serve"};
-    for (const auto& operation : operations()) commands.push_back(dashed(operation.name));
+    for (const auto& operation : operations())
+        commands.push_back(dashed(operation.name));
     const Operation* operation = nullptr;
     for (std::size_t i = 0; i < arguments.size(); ++i) {
         const auto& word = arguments[i];
-        if (word == "--store" || word == "--today") { ++i; continue; }
+        if (word == "--store" || word == "--today") {
+            ++i;
+            continue;
+        }
         if (!operation && !word.starts_with("-")) {
-            if (word == "serve" || word == "print-openapi") return "";
+            if (word == "serve" || word == "print-openapi")
+                return "";
             for (const auto& each : operations())
-                if (dashed(each.name) == word) operation = &each;
-            if (operation) continue;
+                if (dashed(each.name) == word)
+                    operation = &each;
+            if (operation)
+                continue;
             const auto near = nearest_name(word, commands);
             return "There is no command \"" + word + "\"." + (near ? " Did you mean \"" + *near + "\"?" : "");
         }
         if (operation && word.starts_with("--")) {
             std::vector<std::string> options{"json", "file", "folder", "help"};
-            for (const auto& field : operation->fields) options.push_back(dashed(field.name));
-            const std::string name = word.substr(2, word.find('=') == std::string::npos ? word.npos : word.find('=') - 2);
-            if (std::find(options.begin(), options.end(), name) != options.end()) continue;
+            for (const auto& field : operation->fields)
+                options.push_back(dashed(field.name));
+            const std::string name =
+                word.substr(2, word.find('=') == std::string::npos ? word.npos : word.find('=') - 2);
+            if (std::find(options.begin(), options.end(), name) != options.end())
+                continue;
             const auto near = nearest_name(name, options);
-            return "There is no option \"--" + name + "\"." + (near ? " Did you mean \"--" + *near + "\"?" : "");
+            return "There is no option \"--" + name + "\"." +
+                   (near ? " Did you mean \"--" + *near + "\"?" : "");
         }
     }
     return "";
@@ -136,35 +160,44 @@ std::string hint_for(const std::vector<std::string>& arguments) {
 
 Result<Workplace::Opening> opening_of(const Given& given) {
     Workplace::Opening opening{given.store, {}};
-    if (given.today.empty()) return opening;
+    if (given.today.empty())
+        return opening;
     const auto today = parse_date(given.today, "today");
-    if (!today) return today.refusal();
+    if (!today)
+        return today.refusal();
     opening.today = *today;
     return opening;
 }
 
-int run_chosen(CLI::App& app, Given& given, const std::vector<std::string>& serve_options, const ServeCommand& serve) {
+int run_chosen(CLI::App& app, Given& given, const std::vector<std::string>& serve_options,
+               const ServeCommand& serve) {
     if (app.got_subcommand("print-openapi")) {
         std::cout << json_text(openapi_document(), Layout::indented) << "\n";
         return done;
     }
     const auto opening = opening_of(given);
-    if (!opening) return print_refusal(opening.refusal(), given.json);
+    if (!opening)
+        return print_refusal(opening.refusal(), given.json);
     Workplace workplace(*opening);
-    if (app.got_subcommand("serve")) return serve(workplace, serve_options);
+    if (app.got_subcommand("serve"))
+        return serve(workplace, serve_options);
     for (const auto& operation : operations())
-        if (app.got_subcommand(dashed(operation.name))) return run_operation(workplace, operation, given);
+        if (app.got_subcommand(dashed(operation.name)))
+            return run_operation(workplace, operation, given);
     return wrong_command_line;
 }
 
-}  // namespace
+} // namespace
 
 int run_command_line(const std::vector<std::string>& arguments, const ServeCommand& serve) {
     Given given;
-    CLI::App app("Amentum: which physical quality goes with this thrower's velocity, and the block that trains it.", "amentum");
+    CLI::App app(
+        "Amentum: which physical quality goes with this thrower's velocity, and the block that trains it.",
+        "amentum");
     app.require_subcommand(1);
     app.fallthrough();
-    app.add_option("--store", given.store, "the store's file (when left out: amentum.store)")->envname("AMENTUM_STORE");
+    app.add_option("--store", given.store, "the store's file (when left out: amentum.store)")
+        ->envname("AMENTUM_STORE");
     app.add_option("--today", given.today, "take this day as today, YYYY-MM-DD");
     app.add_flag("--json", given.json, "print the same document as the HTTP route");
     app.footer("Exit codes: 0 done, 1 refused, 2 wrong command line, 3 disk or database failed.");
@@ -176,9 +209,12 @@ int run_command_line(const std::vector<std::string>& arguments, const ServeComma
     app.add_subcommand("print-openapi", "Print the OpenAPI 3.1 document of all routes.");
     std::vector<std::string> serve_options;
     for (const char* option : {"--port", "--address", "--pages", "--workers"})
-        serving->add_option_function<std::string>(option, [&serve_options, option](const std::string& text) {
-            serve_options.insert(serve_options.end(), {option, text});
-        }, std::string(option) == "--pages" ? "the folder of built pages" : "");
+        serving->add_option_function<std::string>(
+            option,
+            [&serve_options, option](const std::string& text) {
+                serve_options.insert(serve_options.end(), {option, text});
+            },
+            std::string(option) == "--pages" ? "the folder of built pages" : "");
     try {
         std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());
         app.parse(reversed);
@@ -197,4 +233,4 @@ int run_command_line(const std::vector<std::string>& arguments, const ServeComma
     }
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -23,4 +23,4 @@ using ServeCommand = std::function<int(Workplace&, const std::vector<std::string
 
 int run_command_line(const std::vector<std::string>& arguments, const ServeCommand& serve);
 
-}  // namespace amentum
+} // namespace amentum

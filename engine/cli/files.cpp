@@ -11,10 +11,11 @@ namespace amentum {
 namespace {
 
 Refusal unreadable(const std::string& name) {
-    return {RefusalCode::unreadable_file, "The file " + name + " cannot be read.", "file", name, "a readable file"};
+    return {RefusalCode::unreadable_file, "The file " + name + " cannot be read.", "file", name,
+            "a readable file"};
 }
 
-}  // namespace
+} // namespace
 
 Result<std::string> read_text_file(const std::string& name) {
     std::ostringstream text;
@@ -23,14 +24,16 @@ Result<std::string> read_text_file(const std::string& name) {
         return text.str();
     }
     std::ifstream stream(name, std::ios::binary);
-    if (!stream || std::filesystem::is_directory(name)) return unreadable(name);
+    if (!stream || std::filesystem::is_directory(name))
+        return unreadable(name);
     text << stream.rdbuf();
     return text.str();
 }
 
 Result<Done> write_exported_files(const std::string& folder, const boost::json::value& answer) {
     const auto files = answer.as_object().if_contains("files");
-    if (!files) return Done{};
+    if (!files)
+        return Done{};
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     for (const auto& file : files->as_array()) {
@@ -38,10 +41,10 @@ Result<Done> write_exported_files(const std::string& folder, const boost::json::
         std::ofstream stream(path, std::ios::binary);
         stream << std::string_view(file.at("text").as_string());
         if (!stream.flush())
-            return Refusal{RefusalCode::unreadable_file, "The file " + path.string() + " cannot be written.", "folder",
-                           folder, "a folder that can be written"};
+            return Refusal{RefusalCode::unreadable_file, "The file " + path.string() + " cannot be written.",
+                           "folder", folder, "a folder that can be written"};
     }
     return Done{};
 }
 
-}  // namespace amentum
+} // namespace amentum

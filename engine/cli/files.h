@@ -9,9 +9,9 @@
 
 namespace amentum {
 
-Result<std::string> read_text_file(const std::string& name);  // "-" reads standard input
+Result<std::string> read_text_file(const std::string& name); // "-" reads standard input
 
 // Writes answer.files ({name, text}) into the folder, which is made when absent. Refuses a folder that cannot be made.
 Result<Done> write_exported_files(const std::string& folder, const boost::json::value& answer);
 
-}  // namespace amentum
+} // namespace amentum

@@ -21,4 +21,4 @@ DemoFacility make_demo_facility(std::uint64_t seed, Date last_day) {
     return made;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -21,9 +21,9 @@ namespace amentum {
 
 struct DemoFacility {
     RecordSet records;
-    std::string truth;  // JSON text
+    std::string truth; // JSON text
 };
 
 DemoFacility make_demo_facility(std::uint64_t seed, Date last_day);
 
-}  // namespace amentum
+} // namespace amentum

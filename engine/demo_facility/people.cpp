@@ -64,7 +64,9 @@ constexpr std::array<Line, 36> lines{{
     {"Casimir Holt", 23.9, M, R, Sport::javelin, Role::thrower, Level::amateur, 1.89, 6, ""},
 }};
 
-KitItem item(ItemKind kind, std::string label, int count) { return {kind, std::move(label), count, {}, {}, {}, {}, {}}; }
+KitItem item(ItemKind kind, std::string label, int count) {
+    return {kind, std::move(label), count, {}, {}, {}, {}, {}};
+}
 KitItem heavy(ItemKind kind, std::string label, int count, double lb) {
     KitItem made = item(kind, std::move(label), count);
     made.mass = Mass::pounds(lb);
@@ -78,21 +80,23 @@ KitItem high(ItemKind kind, std::string label, int count, double cm) {
 
 void add_dumbbells(Kit& kit, double from, double to) {
     for (double lb = from; lb <= to; lb += 5)
-        kit.items.push_back(heavy(ItemKind::dumbbell, std::to_string(static_cast<int>(lb)) + " lb dumbbell", 2, lb));
+        kit.items.push_back(
+            heavy(ItemKind::dumbbell, std::to_string(static_cast<int>(lb)) + " lb dumbbell", 2, lb));
 }
 
 Kit hall() {
     Kit kit{KitId{"saltgrass-hall"}, "Saltgrass hall", MassUnit::lb, {}};
     auto& items = kit.items;
-    items.push_back(heavy(ItemKind::straight_bar, "straight bar", 3, 44.6));  // as weighed
-    KitItem low = heavy(ItemKind::hex_bar, "hex bar, low handles", 1, 56.2), raised = heavy(ItemKind::hex_bar, "hex bar, high handles", 1, 58.4);
+    items.push_back(heavy(ItemKind::straight_bar, "straight bar", 3, 44.6)); // as weighed
+    KitItem low = heavy(ItemKind::hex_bar, "hex bar, low handles", 1, 56.2),
+            raised = heavy(ItemKind::hex_bar, "hex bar, high handles", 1, 58.4);
     low.height = Length::centimetres(22);
     raised.height = Length::centimetres(32);
     items.push_back(low);
     items.push_back(raised);
     items.push_back(heavy(ItemKind::safety_bar, "safety bar", 1, 61.5));
     items.push_back(heavy(ItemKind::plate, "45 lb plate", 12, 45));
-    items.push_back(heavy(ItemKind::plate, "35 lb plate, old", 2, 34.4));  // weighed off its stamp
+    items.push_back(heavy(ItemKind::plate, "35 lb plate, old", 2, 34.4)); // weighed off its stamp
     items.push_back(heavy(ItemKind::plate, "25 lb plate", 8, 25));
     items.push_back(heavy(ItemKind::plate, "10 lb plate", 8, 10));
     items.push_back(heavy(ItemKind::plate, "5 lb plate", 6, 5));
@@ -105,14 +109,17 @@ Kit hall() {
     column.step = Mass::pounds(10);
     column.most = Mass::pounds(200);
     items.push_back(column);
-    for (const char* colour : {"yellow band", "red band", "blue band"}) items.push_back(item(ItemKind::band, colour, 4));
-    for (const double cm : {30.0, 45.0, 60.0}) items.push_back(high(ItemKind::box, std::to_string(static_cast<int>(cm)) + " cm box", 2, cm));
+    for (const char* colour : {"yellow band", "red band", "blue band"})
+        items.push_back(item(ItemKind::band, colour, 4));
+    for (const double cm : {30.0, 45.0, 60.0})
+        items.push_back(high(ItemKind::box, std::to_string(static_cast<int>(cm)) + " cm box", 2, cm));
     items.push_back(high(ItemKind::pad, "rear-foot pad", 3, 40));
-    for (const auto& [kind, label, count] : {std::tuple{ItemKind::rack, "rack", 3}, std::tuple{ItemKind::bench, "bench", 4},
-                                             std::tuple{ItemKind::pull_up_bar, "pull-up bar, neutral grips", 2},
-                                             std::tuple{ItemKind::landmine, "landmine", 1}, std::tuple{ItemKind::belt, "belt", 2},
-                                             std::tuple{ItemKind::open_floor, "open floor", 1}, std::tuple{ItemKind::wall_bay, "wall bay", 2},
-                                             std::tuple{ItemKind::sled, "sled", 1}})
+    for (const auto& [kind, label, count] :
+         {std::tuple{ItemKind::rack, "rack", 3}, std::tuple{ItemKind::bench, "bench", 4},
+          std::tuple{ItemKind::pull_up_bar, "pull-up bar, neutral grips", 2},
+          std::tuple{ItemKind::landmine, "landmine", 1}, std::tuple{ItemKind::belt, "belt", 2},
+          std::tuple{ItemKind::open_floor, "open floor", 1}, std::tuple{ItemKind::wall_bay, "wall bay", 2},
+          std::tuple{ItemKind::sled, "sled", 1}})
         items.push_back(item(kind, label, count));
     return kit;
 }
@@ -129,9 +136,11 @@ Kit home() {
     return kit;
 }
 
-}  // namespace
+} // namespace
 
-std::vector<Kit> demo_kits() { return {hall(), home()}; }
+std::vector<Kit> demo_kits() {
+    return {hall(), home()};
+}
 
 std::vector<Athlete> demo_athletes(Date last_day) {
     std::vector<Athlete> athletes;
@@ -139,14 +148,29 @@ std::vector<Athlete> demo_athletes(Date last_day) {
     for (const auto& line : lines) {
         const Date birth = last_day - static_cast<int>(line.age * 365.25);
         const bool at_home = std::string_view(line.name) == "Tuva Skagen";
-        Athlete athlete{AthleteId{slug(line.name)}, line.name, birth, line.sex, line.hand, line.sport, line.role, line.level,
-                        Length::metres(line.stature_m), {}, line.training_years, {}, KitId{at_home ? "tuva-s-garage" : "saltgrass-hall"}, ""};
-        if (++number % 9 == 0 && line.age > 18) athlete.stature.reset();  // never taped
-        if (*line.restriction) athlete.restrictions.push_back(line.restriction);
-        if (line.age < 18) athlete.guardian = "Guardian of " + athlete.name;
+        Athlete athlete{AthleteId{slug(line.name)},
+                        line.name,
+                        birth,
+                        line.sex,
+                        line.hand,
+                        line.sport,
+                        line.role,
+                        line.level,
+                        Length::metres(line.stature_m),
+                        {},
+                        line.training_years,
+                        {},
+                        KitId{at_home ? "tuva-s-garage" : "saltgrass-hall"},
+                        ""};
+        if (++number % 9 == 0 && line.age > 18)
+            athlete.stature.reset(); // never taped
+        if (*line.restriction)
+            athlete.restrictions.push_back(line.restriction);
+        if (line.age < 18)
+            athlete.guardian = "Guardian of " + athlete.name;
         athletes.push_back(std::move(athlete));
     }
     return athletes;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,6 +10,6 @@ namespace amentum {
 std::vector<Athlete> demo_athletes(Date last_day);
 std::vector<Kit> demo_kits();
 
-inline constexpr int demo_days = 610;  // 20 months
+inline constexpr int demo_days = 610; // 20 months
 
-}  // namespace amentum
+} // namespace amentum

@@ -12,24 +12,27 @@ namespace amentum {
 namespace {
 
 constexpr int block_days = 84;
-constexpr double usual_block_gain = 0.5;      // SDs, at headroom 1
-constexpr double kept_after_block = 0.7;      // of the gain, a year later
-constexpr double grown_man = 1.84, grown_woman = 1.74;  // m, of the adults here
-constexpr double metres_a_year = 0.055;       // until 16.5 years
-constexpr double own_residual_sd = 0.7;       // m/s, what no quality here explains
+constexpr double usual_block_gain = 0.5;               // SDs, at headroom 1
+constexpr double kept_after_block = 0.7;               // of the gain, a year later
+constexpr double grown_man = 1.84, grown_woman = 1.74; // m, of the adults here
+constexpr double metres_a_year = 0.055;                // until 16.5 years
+constexpr double own_residual_sd = 0.7;                // m/s, what no quality here explains
 
 std::vector<TrueBlock> blocks_of(RandomStream& stream, const std::array<double, demo_qualities>& level) {
     std::vector<TrueBlock> blocks;
-    for (int first = 40 + static_cast<int>(40 * stream.next_uniform()); first + block_days < demo_days; first += 190) {
+    for (int first = 40 + static_cast<int>(40 * stream.next_uniform()); first + block_days < demo_days;
+         first += 190) {
         const int quality = static_cast<int>(stream.next_uniform() * demo_qualities);
         const double headroom = std::clamp(1 - level[static_cast<std::size_t>(quality)] / 2, 0.2, 2.0);
-        blocks.push_back({first, block_days, quality, usual_block_gain * headroom * (0.7 + 0.6 * stream.next_uniform())});
+        blocks.push_back(
+            {first, block_days, quality, usual_block_gain * headroom * (0.7 + 0.6 * stream.next_uniform())});
     }
     return blocks;
 }
 
 double block_gain_on(const TrueBlock& block, int day) {
-    if (day <= block.first_day) return 0;
+    if (day <= block.first_day)
+        return 0;
     const double done = std::min(1.0, (day - block.first_day) / static_cast<double>(block.days));
     const int since = std::max(0, day - block.first_day - block.days);
     return block.gain * done * (kept_after_block + (1 - kept_after_block) * std::exp(-since / 180.0));
@@ -37,58 +40,78 @@ double block_gain_on(const TrueBlock& block, int day) {
 
 double usual_velocity(const Athlete& athlete, double age, double stature) {
     double adult = athlete.sport == Sport::softball ? 27.0 : athlete.sport == Sport::javelin ? 23.5 : 36.5;
-    if (athlete.sport == Sport::javelin && athlete.sex == Sex::female) adult -= 4.0;
-    if (athlete.role != Role::pitcher && athlete.sport == Sport::baseball) adult -= 1.2;
-    if (athlete.level == Level::professional) adult += 1.8;
-    if (age >= 18) return adult;
+    if (athlete.sport == Sport::javelin && athlete.sex == Sex::female)
+        adult -= 4.0;
+    if (athlete.role != Role::pitcher && athlete.sport == Sport::baseball)
+        adult -= 1.2;
+    if (athlete.level == Level::professional)
+        adult += 1.8;
+    if (age >= 18)
+        return adult;
     const double grown = athlete.sex == Sex::male ? grown_man : grown_woman;
     const double inches = Length::metres(std::max(0.0, grown - stature)).inches();
-    return adult - Speed::miles_per_hour(growth_mph_per_year * (18 - age) + growth_mph_per_inch * inches).metres_per_second();
+    return adult - Speed::miles_per_hour(growth_mph_per_year * (18 - age) + growth_mph_per_inch * inches)
+                       .metres_per_second();
 }
 
 double usual_mass(const Athlete& athlete, double age, double stature) {
-    const double grown = athlete.sex == Sex::male ? 26.0 : 23.6;  // kg/m2 of a strong adult thrower
+    const double grown = athlete.sex == Sex::male ? 26.0 : 23.6; // kg/m2 of a strong adult thrower
     return (grown - 0.75 * std::max(0.0, 18 - age)) * stature * stature;
 }
 
-std::string number(double x) { return format_fixed(x, 3); }
+std::string number(double x) {
+    return format_fixed(x, 3);
+}
 
 std::string truth_of(const Athlete& athlete, const TrueThrower& thrower) {
     std::size_t best = 0;
     const auto gain = [&](std::size_t k) {
-        return true_effects[k].within * usual_block_gain * std::clamp(1 - thrower.state.back()[k] / 2, 0.2, 2.0);
+        return true_effects[k].within * usual_block_gain *
+               std::clamp(1 - thrower.state.back()[k] / 2, 0.2, 2.0);
     };
     std::string levels, blocks;
     for (std::size_t k = 0; k < demo_qualities; ++k) {
-        if (gain(k) > gain(best)) best = k;
-        levels += (k ? ", " : "") + std::string("\"") + true_effects[k].quality + "\": " + number(thrower.state.back()[k]);
+        if (gain(k) > gain(best))
+            best = k;
+        levels += (k ? ", " : "") + std::string("\"") + true_effects[k].quality +
+                  "\": " + number(thrower.state.back()[k]);
     }
     for (const auto& block : thrower.blocks)
-        blocks += (blocks.empty() ? "" : ", ") + std::string("{\"first_day\": ") + std::to_string(block.first_day) + ", \"quality\": \"" +
-                  true_effects[static_cast<std::size_t>(block.quality)].quality + "\", \"gain_sd\": " + number(block.gain) + "}";
-    return "    {\"athlete\": \"" + athlete.id.text + "\", \"findable\": " + (thrower.findable ? "true" : "false") +
-           ", \"limiter\": \"" + true_effects[best].quality + "\", \"limiter_gain_ms\": " + number(true_velocity_spread * gain(best)) +
-           ", \"velocity_change_ms\": " + number(thrower.velocity.back() - thrower.velocity.front()) + ", \"levels_sd\": {" + levels +
-           "}, \"blocks\": [" + blocks + "]}";
+        blocks += (blocks.empty() ? "" : ", ") + std::string("{\"first_day\": ") +
+                  std::to_string(block.first_day) + ", \"quality\": \"" +
+                  true_effects[static_cast<std::size_t>(block.quality)].quality +
+                  "\", \"gain_sd\": " + number(block.gain) + "}";
+    return "    {\"athlete\": \"" + athlete.id.text +
+           "\", \"findable\": " + (thrower.findable ? "true" : "false") + ", \"limiter\": \"" +
+           true_effects[best].quality +
+           "\", \"limiter_gain_ms\": " + number(true_velocity_spread * gain(best)) +
+           ", \"velocity_change_ms\": " + number(thrower.velocity.back() - thrower.velocity.front()) +
+           ", \"levels_sd\": {" + levels + "}, \"blocks\": [" + blocks + "]}";
 }
 
-}  // namespace
+} // namespace
 
 double stature_on(const Athlete& athlete, Date last_day, int day) {
-    const double now = athlete.stature ? athlete.stature->metres() : athlete.sex == Sex::male ? grown_man : grown_woman;
+    const double now = athlete.stature            ? athlete.stature->metres()
+                       : athlete.sex == Sex::male ? grown_man
+                                                  : grown_woman;
     const auto growing = [&](int on) { return std::min(16.5, age_on(athlete, last_day, on)); };
     return now - metres_a_year * (growing(demo_days) - growing(day));
 }
 
-double age_on(const Athlete& athlete, Date last_day, int day) { return decimal_years(athlete.birth_date, last_day - (demo_days - day)); }
+double age_on(const Athlete& athlete, Date last_day, int day) {
+    return decimal_years(athlete.birth_date, last_day - (demo_days - day));
+}
 
 TrueThrower simulate_thrower(const Athlete& athlete, Date last_day, std::uint64_t seed) {
     RandomStream stream(seed_from(seed, athlete.id.text));
     TrueThrower thrower{};
-    for (double& z : thrower.level) z = std::clamp(stream.next_normal(), -2.2, 2.2);
+    for (double& z : thrower.level)
+        z = std::clamp(stream.next_normal(), -2.2, 2.2);
     thrower.blocks = blocks_of(stream, thrower.level);
     thrower.findable = stream.next_uniform() > 0.15;
-    const double residual = own_residual_sd * stream.next_normal(), build = std::exp(0.06 * stream.next_normal());
+    const double residual = own_residual_sd * stream.next_normal(),
+                 build = std::exp(0.06 * stream.next_normal());
     std::array<double, demo_qualities> walk{};
     for (int day = 0; day <= demo_days; ++day) {
         std::array<double, demo_qualities> state{};
@@ -97,29 +120,35 @@ TrueThrower simulate_thrower(const Athlete& athlete, Date last_day, std::uint64_
             walk[k] += true_drift_sd_per_sqrt_day * stream.next_normal();
             double gained = walk[k];
             for (const auto& block : thrower.blocks)
-                if (static_cast<std::size_t>(block.quality) == k) gained += block_gain_on(block, day);
+                if (static_cast<std::size_t>(block.quality) == k)
+                    gained += block_gain_on(block, day);
             state[k] = thrower.level[k] + gained;
             between += true_effects[k].between * thrower.level[k];
             within += true_effects[k].within * gained;
         }
         const double age = age_on(athlete, last_day, day), stature = stature_on(athlete, last_day, day);
         thrower.state.push_back(state);
-        thrower.velocity.push_back(usual_velocity(athlete, age, stature) + true_velocity_spread * (between + within) + residual);
+        thrower.velocity.push_back(usual_velocity(athlete, age, stature) +
+                                   true_velocity_spread * (between + within) + residual);
         thrower.body_mass_kg.push_back(usual_mass(athlete, age, stature) * build);
     }
     return thrower;
 }
 
-std::string describe_truth(const std::vector<Athlete>& athletes, const std::vector<TrueThrower>& throwers, std::uint64_t seed,
-                           Date last_day) {
-    std::string text = "{\n  \"facility\": \"Saltgrass Throwing Hall\",\n  \"invented\": true,\n  \"seed\": " + std::to_string(seed) +
-                       ",\n  \"last_day\": \"" + last_day.text() + "\",\n  \"velocity_spread_ms\": " + number(true_velocity_spread) +
-                       ",\n  \"growth_mph_per_year\": " + number(growth_mph_per_year) + ",\n  \"drift_sd_per_sqrt_day\": " +
-                       number(true_drift_sd_per_sqrt_day) + ",\n  \"effects\": [\n";
+std::string describe_truth(const std::vector<Athlete>& athletes, const std::vector<TrueThrower>& throwers,
+                           std::uint64_t seed, Date last_day) {
+    std::string text =
+        "{\n  \"facility\": \"Saltgrass Throwing Hall\",\n  \"invented\": true,\n  \"seed\": " +
+        std::to_string(seed) + ",\n  \"last_day\": \"" + last_day.text() +
+        "\",\n  \"velocity_spread_ms\": " + number(true_velocity_spread) +
+        ",\n  \"growth_mph_per_year\": " + number(growth_mph_per_year) +
+        ",\n  \"drift_sd_per_sqrt_day\": " + number(true_drift_sd_per_sqrt_day) + ",\n  \"effects\": [\n";
     for (std::size_t k = 0; k < demo_qualities; ++k) {
         const auto& effect = true_effects[k];
-        text += std::string("    {\"quality\": \"") + effect.quality + "\", \"between\": " + number(effect.between) + ", \"within\": " +
-                number(effect.within) + ", \"log_spread\": " + number(effect.log_spread) + "}" + (k + 1 < demo_qualities ? ",\n" : "\n");
+        text += std::string("    {\"quality\": \"") + effect.quality +
+                "\", \"between\": " + number(effect.between) + ", \"within\": " + number(effect.within) +
+                ", \"log_spread\": " + number(effect.log_spread) + "}" +
+                (k + 1 < demo_qualities ? ",\n" : "\n");
     }
     text += "  ],\n  \"throwers\": [\n";
     for (std::size_t i = 0; i < athletes.size(); ++i)
@@ -127,4 +156,4 @@ std::string describe_truth(const std::vector<Athlete>& athletes, const std::vect
     return text + "  ]\n}\n";
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,9 +14,9 @@ inline constexpr int demo_qualities = 10;
 
 struct TrueEffect {
     const char* quality;
-    double between;   // g_k: velocity SDs for one SD between throwers
-    double within;    // b_k: velocity SDs for one SD of change within a thrower
-    double log_spread;  // s_k: one SD of the quality in the logarithm of its test
+    double between;    // g_k: velocity SDs for one SD between throwers
+    double within;     // b_k: velocity SDs for one SD of change within a thrower
+    double log_spread; // s_k: one SD of the quality in the logarithm of its test
 };
 // Chosen, not measured: between follows the direction of published correlations, within differs on purpose.
 inline constexpr std::array<TrueEffect, demo_qualities> true_effects{{
@@ -31,31 +31,32 @@ inline constexpr std::array<TrueEffect, demo_qualities> true_effects{{
     {"external_rotation_strength", 0.05, 0.00, 0.14},
     {"grip_strength", 0.10, 0.00, 0.12},
 }};
-inline constexpr double true_velocity_spread = 1.6;  // sigma_v, m/s, within a kind of thrower
-inline constexpr double true_drift_sd_per_sqrt_day = 0.012;  // SDs
-inline constexpr double growth_mph_per_year = 1.5;   // below 18 [Sgroi2015]
-inline constexpr double growth_mph_per_inch = 1.2;   // beside it [Sgroi2015]
+inline constexpr double true_velocity_spread = 1.6;         // sigma_v, m/s, within a kind of thrower
+inline constexpr double true_drift_sd_per_sqrt_day = 0.012; // SDs
+inline constexpr double growth_mph_per_year = 1.5;          // below 18 [Sgroi2015]
+inline constexpr double growth_mph_per_inch = 1.2;          // beside it [Sgroi2015]
 
 struct TrueBlock {
-    int first_day;  // 0 ... demo_days
+    int first_day; // 0 ... demo_days
     int days;
-    int quality;    // index into true_effects
-    double gain;    // SDs at its end
+    int quality; // index into true_effects
+    double gain; // SDs at its end
 };
 
 struct TrueThrower {
-    std::array<double, demo_qualities> level;                   // z_k
-    std::vector<std::array<double, demo_qualities>> state;      // x_k by day
-    std::vector<double> velocity;                               // m/s by day
-    std::vector<double> body_mass_kg;                           // by day
+    std::array<double, demo_qualities> level;              // z_k
+    std::vector<std::array<double, demo_qualities>> state; // x_k by day
+    std::vector<double> velocity;                          // m/s by day
+    std::vector<double> body_mass_kg;                      // by day
     std::vector<TrueBlock> blocks;
-    bool findable;  // false: so few tests that no method could find the limiter
+    bool findable; // false: so few tests that no method could find the limiter
 };
 
 TrueThrower simulate_thrower(const Athlete&, Date last_day, std::uint64_t seed);
-std::string describe_truth(const std::vector<Athlete>&, const std::vector<TrueThrower>&, std::uint64_t seed, Date last_day);
+std::string describe_truth(const std::vector<Athlete>&, const std::vector<TrueThrower>&, std::uint64_t seed,
+                           Date last_day);
 
-double stature_on(const Athlete&, Date last_day, int day);  // m; of usual size when never taped
-double age_on(const Athlete&, Date last_day, int day);   // day 0 is demo_days before last_day
+double stature_on(const Athlete&, Date last_day, int day); // m; of usual size when never taped
+double age_on(const Athlete&, Date last_day, int day);     // day 0 is demo_days before last_day
 
-}  // namespace amentum
+} // namespace amentum

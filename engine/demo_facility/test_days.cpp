@@ -12,19 +12,30 @@ namespace {
 
 struct TestGiven {
     const char* test;
-    int quality;        // index into true_effects
-    double trial, day;  // errors, fractions: those of data/test_kinds.csv
+    int quality;       // index into true_effects
+    double trial, day; // errors, fractions: those of data/test_kinds.csv
 };
 
-constexpr TestGiven lifts[] = {{"split_squat_max", 0, 0.025, 0.034}, {"hex_bar_high_max", 1, 0.025, 0.034}, {"press_max", 3, 0.025, 0.034}};
-constexpr TestGiven throws_of_balls[] = {{"kneeling_overhead_throw_4lb", 6, 0.03, 0.025}, {"kneeling_overhead_throw_6lb", 6, 0.03, 0.025},
+constexpr TestGiven lifts[] = {{"split_squat_max", 0, 0.025, 0.034},
+                               {"hex_bar_high_max", 1, 0.025, 0.034},
+                               {"press_max", 3, 0.025, 0.034}};
+constexpr TestGiven throws_of_balls[] = {{"kneeling_overhead_throw_4lb", 6, 0.03, 0.025},
+                                         {"kneeling_overhead_throw_6lb", 6, 0.03, 0.025},
                                          {"rotational_throw_6lb", 7, 0.03, 0.03}};
 
-double rounded(double x, double step) { return std::round(x / step) * step; }
-Mass to_five_pounds(double kg) { return Mass::pounds(std::max(10.0, rounded(Mass::kilograms(kg).pounds(), 5))); }
+double rounded(double x, double step) {
+    return std::round(x / step) * step;
+}
+Mass to_five_pounds(double kg) {
+    return Mass::pounds(std::max(10.0, rounded(Mass::kilograms(kg).pounds(), 5)));
+}
 
-Side lead_side(const Athlete& a) { return a.throwing_hand == Hand::right ? Side::left : Side::right; }
-Side throwing_side(const Athlete& a) { return a.throwing_hand == Hand::right ? Side::right : Side::left; }
+Side lead_side(const Athlete& a) {
+    return a.throwing_hand == Hand::right ? Side::left : Side::right;
+}
+Side throwing_side(const Athlete& a) {
+    return a.throwing_hand == Hand::right ? Side::right : Side::left;
+}
 
 struct Day {
     RecordSet& records;
@@ -41,7 +52,9 @@ struct Day {
         return r;
     }
     double noisy(double value, double error) { return value * std::exp(error * stream.next_normal()); }
-    double truth(const TestGiven& t) const { return true_test_value(athlete, thrower, last_day, day, t.test, t.quality); }
+    double truth(const TestGiven& t) const {
+        return true_test_value(athlete, thrower, last_day, day, t.test, t.quality);
+    }
     bool young() const { return age_on(athlete, last_day, day) < 16; }
 };
 
@@ -61,21 +74,25 @@ void add_pull_ups(Day& day) {
     const TestGiven test{"pull_up_max", 2, 0.018, 0.024};
     const double body = rounded(day.thrower.body_mass_kg[static_cast<std::size_t>(day.day)], 0.1);
     const double maximum = day.noisy(day.noisy(day.truth(test), test.day), test.trial);
-    const double added = rounded(Mass::kilograms(maximum / 1.1 - body).pounds(), 5);  // for 3 repetitions
+    const double added = rounded(Mass::kilograms(maximum / 1.1 - body).pounds(), 5); // for 3 repetitions
     Reading r = day.reading(test.test, Side::none, 1);
     r.body_mass = Mass::kilograms(body);
     r.load = Mass::pounds(std::max(0.0, added));
     r.reps = static_cast<int>(std::round(30 * (maximum / (body + r.load->kilograms()) - 1)));
     r.reps_in_reserve = 0;
-    if (*r.reps >= 1 && *r.reps <= 10) day.records.readings.push_back(r);  // who cannot do one is not tested this way
+    if (*r.reps >= 1 && *r.reps <= 10)
+        day.records.readings.push_back(r); // who cannot do one is not tested this way
 }
 
 void add_jump_and_bound(Day& day) {
-    const double height = day.noisy(true_test_value(day.athlete, day.thrower, day.last_day, day.day, "jump_height_flight", 4), 0.042);
-    const double bound = day.noisy(true_test_value(day.athlete, day.thrower, day.last_day, day.day, "lateral_bound", 5), 0.03);
+    const double height = day.noisy(
+        true_test_value(day.athlete, day.thrower, day.last_day, day.day, "jump_height_flight", 4), 0.042);
+    const double bound =
+        day.noisy(true_test_value(day.athlete, day.thrower, day.last_day, day.day, "lateral_bound", 5), 0.03);
     for (int trial = 1; trial <= 3; ++trial) {
         Reading jump = day.reading("jump_height_flight", Side::none, trial);
-        jump.flight_time = Duration::seconds(rounded(std::sqrt(8 * day.noisy(height, 0.04) / 9.80665), 0.001));
+        jump.flight_time =
+            Duration::seconds(rounded(std::sqrt(8 * day.noisy(height, 0.04) / 9.80665), 0.001));
         jump.device = "mat 1";
         day.records.readings.push_back(jump);
     }
@@ -87,12 +104,14 @@ void add_jump_and_bound(Day& day) {
 }
 
 void add_ball_throws(Day& day, const TestGiven& test) {
-    if (day.athlete.kit.text != "saltgrass-hall" && std::string(test.test).find("6lb") != std::string::npos) return;
+    if (day.athlete.kit.text != "saltgrass-hall" && std::string(test.test).find("6lb") != std::string::npos)
+        return;
     const double level = day.noisy(day.truth(test), test.day);
     const bool sided = std::string(test.test).starts_with("rotational");
     for (int trial = 1; trial <= 3; ++trial) {
         Reading r = day.reading(test.test, sided ? throwing_side(day.athlete) : Side::none, trial);
-        r.speed = Speed::miles_per_hour(rounded(Speed::metres_per_second(day.noisy(level, test.trial)).miles_per_hour(), 0.1));
+        r.speed = Speed::miles_per_hour(
+            rounded(Speed::metres_per_second(day.noisy(level, test.trial)).miles_per_hour(), 0.1));
         r.device = "radar 1";
         r.place = PlaceMeasured::out_of_hand;
         day.records.readings.push_back(r);
@@ -100,8 +119,9 @@ void add_ball_throws(Day& day, const TestGiven& test) {
 }
 
 void add_velocity(Day& day) {
-    const double level = day.thrower.velocity[static_cast<std::size_t>(day.day)] + 0.358 * day.stream.next_normal();
-    const bool second_radar = day.stream.next_uniform() < 0.08;  // lent from the next town; reads 0.9 m/s high
+    const double level =
+        day.thrower.velocity[static_cast<std::size_t>(day.day)] + 0.358 * day.stream.next_normal();
+    const bool second_radar = day.stream.next_uniform() < 0.08; // lent from the next town; reads 0.9 m/s high
     for (int trial = 1; trial <= 5; ++trial) {
         Reading r = day.reading("throwing_velocity", Side::none, trial);
         const double speed = level + 0.447 * day.stream.next_normal() + (second_radar ? 0.9 : 0);
@@ -113,7 +133,8 @@ void add_velocity(Day& day) {
 }
 
 void add_angles_and_forces(Day& day) {
-    const double er = 118 + 6 * day.thrower.level[5], ir = 48 - 4 * day.thrower.level[5], hip = 36 + 5 * day.thrower.level[9];
+    const double er = 118 + 6 * day.thrower.level[5], ir = 48 - 4 * day.thrower.level[5],
+                 hip = 36 + 5 * day.thrower.level[9];
     const auto two_trials = [&](const char* test, Side side, double level, double error_day, double error) {
         const double today = level + error_day * day.stream.next_normal();
         for (int trial = 1; trial <= 2; ++trial) {
@@ -127,7 +148,8 @@ void add_angles_and_forces(Day& day) {
     two_trials("shoulder_external_rotation", throwing_side(day.athlete), er, 1.9, 1.5);
     two_trials("shoulder_internal_rotation", throwing_side(day.athlete), ir, 1.9, 1.5);
     two_trials("hip_internal_rotation", lead_side(day.athlete), hip, 1.8, 1.3);
-    for (const TestGiven& test : {TestGiven{"external_rotation_force", 8, 0.05, 0.06}, TestGiven{"grip_force", 9, 0.03, 0.04}}) {
+    for (const TestGiven& test :
+         {TestGiven{"external_rotation_force", 8, 0.05, 0.06}, TestGiven{"grip_force", 9, 0.03, 0.04}}) {
         const double today = day.noisy(day.truth(test), test.day);
         for (int trial = 1; trial <= 2; ++trial) {
             Reading r = day.reading(test.test, throwing_side(day.athlete), trial);
@@ -140,19 +162,21 @@ void add_angles_and_forces(Day& day) {
 
 void add_body(Day& day) {
     Reading mass = day.reading("body_mass", Side::none, 1);
-    mass.body_mass = Mass::kilograms(rounded(day.noisy(day.thrower.body_mass_kg[static_cast<std::size_t>(day.day)], 0.008), 0.1));
+    mass.body_mass = Mass::kilograms(
+        rounded(day.noisy(day.thrower.body_mass_kg[static_cast<std::size_t>(day.day)], 0.008), 0.1));
     day.records.readings.push_back(mass);
-    if (!day.athlete.stature) return;
+    if (!day.athlete.stature)
+        return;
     Reading stature = day.reading("stature", Side::none, 1);
     stature.height = Length::centimetres(rounded(100 * stature_on(day.athlete, day.last_day, day.day), 0.5));
     day.records.readings.push_back(stature);
 }
 
-}  // namespace
+} // namespace
 
 double usual_test_value(const Athlete& athlete, double age, double body_mass, const std::string& test) {
     const bool male = athlete.sex == Sex::male;
-    const double grown = 1 - 0.05 * std::clamp(18 - age, 0.0, 6.0);  // strength for mass still to come
+    const double grown = 1 - 0.05 * std::clamp(18 - age, 0.0, 6.0); // strength for mass still to come
     const std::map<std::string, double> usual{{"split_squat_max", body_mass * (male ? 1.15 : 0.80) * grown},
                                               {"hex_bar_high_max", body_mass * (male ? 2.15 : 1.65) * grown},
                                               {"pull_up_max", body_mass * (male ? 1.38 : 1.14) * grown},
@@ -167,30 +191,39 @@ double usual_test_value(const Athlete& athlete, double age, double body_mass, co
     return usual.at(test);
 }
 
-double true_test_value(const Athlete& athlete, const TrueThrower& thrower, Date last_day, int day, const std::string& test, int quality) {
+double true_test_value(const Athlete& athlete, const TrueThrower& thrower, Date last_day, int day,
+                       const std::string& test, int quality) {
     const auto at = static_cast<std::size_t>(day);
     const auto k = static_cast<std::size_t>(quality);
     return usual_test_value(athlete, age_on(athlete, last_day, day), thrower.body_mass_kg[at], test) *
            std::exp(true_effects[k].log_spread * thrower.state[at][k]);
 }
 
-void add_test_days(RecordSet& records, const Athlete& athlete, const TrueThrower& thrower, Date last_day, std::uint64_t seed) {
+void add_test_days(RecordSet& records, const Athlete& athlete, const TrueThrower& thrower, Date last_day,
+                   std::uint64_t seed) {
     RandomStream stream(seed_from(seed + 1, athlete.id.text));
     const int apart = thrower.findable ? 52 : 240;
-    for (int at = 5 + static_cast<int>(25 * stream.next_uniform()); at < demo_days - 3; at += apart + static_cast<int>(20 * stream.next_uniform())) {
+    for (int at = 5 + static_cast<int>(25 * stream.next_uniform()); at < demo_days - 3;
+         at += apart + static_cast<int>(20 * stream.next_uniform())) {
         Day day{records, athlete, thrower, last_day, at, stream};
         const auto done = [&](double chance) { return stream.next_uniform() < chance; };
         add_body(day);
-        if (done(0.95)) add_velocity(day);
+        if (done(0.95))
+            add_velocity(day);
         if (athlete.kit.text == "saltgrass-hall")
             for (const auto& test : lifts)
-                if (done(0.85)) add_lift(day, test);
-        if (done(0.8) && !day.young()) add_pull_ups(day);
-        if (done(0.9)) add_jump_and_bound(day);
+                if (done(0.85))
+                    add_lift(day, test);
+        if (done(0.8) && !day.young())
+            add_pull_ups(day);
+        if (done(0.9))
+            add_jump_and_bound(day);
         for (const auto& test : throws_of_balls)
-            if (done(0.85)) add_ball_throws(day, test);
-        if (done(0.7)) add_angles_and_forces(day);
+            if (done(0.85))
+                add_ball_throws(day, test);
+        if (done(0.7))
+            add_angles_and_forces(day);
     }
 }
 
-}  // namespace amentum
+} // namespace amentum

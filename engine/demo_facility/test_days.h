@@ -12,6 +12,7 @@ void add_logged_sets(RecordSet&, const Athlete&, const TrueThrower&, Date last_d
 
 // The hall's usual value of a test for this thrower on that day, at z = 0, in SI.
 double usual_test_value(const Athlete&, double age, double body_mass_kg, const std::string& test);
-double true_test_value(const Athlete&, const TrueThrower&, Date last_day, int day, const std::string& test, int quality);
+double true_test_value(const Athlete&, const TrueThrower&, Date last_day, int day, const std::string& test,
+                       int quality);
 
-}  // namespace amentum
+} // namespace amentum

@@ -9,4 +9,4 @@ namespace amentum {
 
 HttpAnswer page_answer(const std::string& folder, const std::string& path);
 
-}  // namespace amentum
+} // namespace amentum

@@ -8,8 +8,8 @@
 namespace amentum {
 
 struct HttpRequest {
-    std::string verb;    // "GET"
-    std::string target;  // "/api/find_limiters?athlete=ona-reyes"
+    std::string verb;   // "GET"
+    std::string target; // "/api/find_limiters?athlete=ona-reyes"
     std::string body;
 };
 
@@ -17,9 +17,9 @@ struct HttpAnswer {
     int status;
     std::string content_type;
     std::string body;
-    bool may_be_kept = false;  // hashed assets never change
+    bool may_be_kept = false; // hashed assets never change
 };
 
 HttpAnswer answer_request(Workplace&, const std::string& pages_folder, const HttpRequest&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -18,14 +18,14 @@ namespace amentum {
 
 struct Serving {
     std::string address = "127.0.0.1";
-    std::uint16_t port = 8765;       // 0: any free port
-    std::string pages_folder;        // built pages; empty: none are served
+    std::uint16_t port = 8765; // 0: any free port
+    std::string pages_folder;  // built pages; empty: none are served
     int workers = 2;
     std::function<void(const std::string& url)> when_ready = {};
-    std::function<void(const std::string& line)> log = {};  // one line a request
+    std::function<void(const std::string& line)> log = {}; // one line a request
 };
 
 // Serves until the process is told to stop (SIGINT, SIGTERM). Refuses an address or port that cannot be had.
 Result<Done> serve(Workplace&, const Serving&);
 
-}  // namespace amentum
+} // namespace amentum

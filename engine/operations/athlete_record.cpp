@@ -10,12 +10,14 @@
 namespace amentum {
 namespace {
 
-std::vector<ShownTrajectory> trajectories_of(const Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete) {
+std::vector<ShownTrajectory> trajectories_of(const Workplace::Inside& inside, const FacilityView& view,
+                                             const Athlete& athlete) {
     std::vector<ShownTrajectory> all;
     for (const auto& kind : inside.tables.test_kinds)
         if (const Series* series = view.one_series(athlete.id.text, kind.key))
             all.push_back(trajectory_answer(inside, view, athlete, *series));
-    std::stable_partition(all.begin(), all.end(), [](const auto& each) { return each.quality == "throwing_velocity"; });
+    std::stable_partition(all.begin(), all.end(),
+                          [](const auto& each) { return each.quality == "throwing_velocity"; });
     return all;
 }
 
@@ -27,24 +29,38 @@ std::vector<ShownCaution> cautions_of(const ReferenceTables& tables, const Athle
     return cautions;
 }
 
-}  // namespace
+} // namespace
 
 Result<AthleteRecordAnswer> athlete_record(Workplace& workplace, const AthleteRecordRequest& request) {
     auto& inside = workplace.inside();
     const auto view = inside.view();
     const auto named = athlete_named(*view, request.athlete);
-    if (!named) return named.refusal();
+    if (!named)
+        return named.refusal();
     const Athlete& athlete = **named;
     const Date today = inside.today();
-    AthleteRecordAnswer answer{athlete.id.text, athlete.name, today.text(), athlete.birth_date.text(),
-                               whole_years(athlete.birth_date, today), word(athlete.sport), word(athlete.role),
-                               word(athlete.level), word(athlete.throwing_hand), athlete.kit.text, athlete.guardian,
-                               trajectories_of(inside, *view, athlete), limiter_answer(inside, *view, athlete),
-                               cautions_of(inside.tables, athlete), throwing_findings(inside, *view, athlete, today),
-                               throwing_words(throws_of(*view, athlete, today)), {}, stop_and_refer_words(inside.tables)};
+    AthleteRecordAnswer answer{athlete.id.text,
+                               athlete.name,
+                               today.text(),
+                               athlete.birth_date.text(),
+                               whole_years(athlete.birth_date, today),
+                               word(athlete.sport),
+                               word(athlete.role),
+                               word(athlete.level),
+                               word(athlete.throwing_hand),
+                               athlete.kit.text,
+                               athlete.guardian,
+                               trajectories_of(inside, *view, athlete),
+                               limiter_answer(inside, *view, athlete),
+                               cautions_of(inside.tables, athlete),
+                               throwing_findings(inside, *view, athlete, today),
+                               throwing_words(throws_of(*view, athlete, today)),
+                               {},
+                               stop_and_refer_words(inside.tables)};
     for (const auto& block : view->records.blocks)
-        if (block.athlete == athlete.id) answer.blocks.insert(answer.blocks.begin(), block.id.text);
+        if (block.athlete == athlete.id)
+            answer.blocks.insert(answer.blocks.begin(), block.id.text);
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -19,12 +19,14 @@ struct ShownTrajectory {
     std::string unit;
     int decimals;
     std::vector<ShownTest> tests;
-    std::vector<ShownPoint> curve;          // 80 % band, at the test days, between them, and today
+    std::vector<ShownPoint> curve; // 80 % band, at the test days, between them, and today
     std::optional<ShownEstimate> now;
-    std::string change_words;               // from the first to the last test day; empty with one test
-    std::string change_verdict;             // gained, lost, cannot_tell, or empty
+    std::string change_words;   // from the first to the last test day; empty with one test
+    std::string change_verdict; // gained, lost, cannot_tell, or empty
 };
-BOOST_DESCRIBE_STRUCT(ShownTrajectory, (), (quality, quality_name, test, test_name, unit, decimals, tests, curve, now, change_words, change_verdict))
+BOOST_DESCRIBE_STRUCT(ShownTrajectory, (),
+                      (quality, quality_name, test, test_name, unit, decimals, tests, curve, now,
+                       change_words, change_verdict))
 
 struct ShownCaution {
     std::string restriction;
@@ -34,12 +36,12 @@ struct ShownCaution {
 BOOST_DESCRIBE_STRUCT(ShownCaution, (), (restriction, condition, sentence))
 
 struct ShownFinding {
-    std::string severity;  // stops, warns, notes
+    std::string severity; // stops, warns, notes
     std::string sentence;
     std::string rule;
     std::string source;
     std::string what_to_do;
-    int week;      // 0 when it concerns the whole block or log
+    int week; // 0 when it concerns the whole block or log
     int session;
     int order;
 };
@@ -57,17 +59,19 @@ struct AthleteRecordAnswer {
     std::string throwing_hand;
     std::string kit;
     std::string guardian;
-    std::vector<ShownTrajectory> trajectories;   // velocity first
+    std::vector<ShownTrajectory> trajectories; // velocity first
     FindLimitersAnswer limiters;
     std::vector<ShownCaution> cautions;
-    std::vector<ShownFinding> throwing;          // findings on the throw log
-    std::string throwing_words;                  // days since the last hard throw, this week's throws
-    std::vector<std::string> blocks;             // ids, newest first
+    std::vector<ShownFinding> throwing; // findings on the throw log
+    std::string throwing_words;         // days since the last hard throw, this week's throws
+    std::vector<std::string> blocks;    // ids, newest first
     std::vector<std::string> stop_and_refer;
 };
-BOOST_DESCRIBE_STRUCT(AthleteRecordAnswer, (), (athlete, name, today, birth_date, age, sport, role, level, throwing_hand, kit, guardian,
-                      trajectories, limiters, cautions, throwing, throwing_words, blocks, stop_and_refer))
+BOOST_DESCRIBE_STRUCT(AthleteRecordAnswer, (),
+                      (athlete, name, today, birth_date, age, sport, role, level, throwing_hand, kit,
+                       guardian, trajectories, limiters, cautions, throwing, throwing_words, blocks,
+                       stop_and_refer))
 
 Result<AthleteRecordAnswer> athlete_record(Workplace&, const AthleteRecordRequest&);
 
-}  // namespace amentum
+} // namespace amentum

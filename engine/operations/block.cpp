@@ -11,13 +11,16 @@ Result<BlockAnswer> block(Workplace& workplace, const KeptBlockRequest& request)
     std::vector<std::string> known;
     for (const auto& each : view->records.blocks) {
         known.push_back(each.id.text);
-        const bool newest_of_athlete = each.athlete.text == slug(request.block) && (!found || found->start < each.start);
-        if (each.id.text == request.block || newest_of_athlete) found = &each;
+        const bool newest_of_athlete =
+            each.athlete.text == slug(request.block) && (!found || found->start < each.start);
+        if (each.id.text == request.block || newest_of_athlete)
+            found = &each;
     }
-    if (!found) return refuse_unknown("block", request.block, known);
+    if (!found)
+        return refuse_unknown("block", request.block, known);
     if (request.week && (*request.week < 1 || *request.week > found->weeks))
         return refuse_range("week", *request.week, 1, found->weeks, "");
     return block_answer(inside, *view, *found, request.week);
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -6,11 +6,11 @@
 namespace amentum {
 
 struct KeptBlockRequest {
-    std::string block;  // its id, or an athlete's name for that athlete's newest block
-    std::optional<int> week;  // only this week; left out: all
+    std::string block;       // its id, or an athlete's name for that athlete's newest block
+    std::optional<int> week; // only this week; left out: all
 };
 BOOST_DESCRIBE_STRUCT(KeptBlockRequest, (), (block, week))
 
 Result<BlockAnswer> block(Workplace&, const KeptBlockRequest&);
 
-}  // namespace amentum
+} // namespace amentum

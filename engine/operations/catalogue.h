@@ -24,27 +24,30 @@ struct CatalogueExercise {
     std::vector<std::string> cautions;
     std::string setup;
 };
-BOOST_DESCRIBE_STRUCT(CatalogueExercise, (), (exercise, name, pattern, part, means, qualities, cautions, setup))
+BOOST_DESCRIBE_STRUCT(CatalogueExercise, (),
+                      (exercise, name, pattern, part, means, qualities, cautions, setup))
 
 struct CatalogueTest {
     std::string test;
     std::string name;
     std::string quality;
     std::string unit;
-    double trial_error_percent;   // of the value for tests whose error grows with it; else in the unit
+    double trial_error_percent; // of the value for tests whose error grows with it; else in the unit
     double day_error_percent;
     bool error_grows_with_value;
     std::string protocol;
     std::vector<std::string> sources;
 };
-BOOST_DESCRIBE_STRUCT(CatalogueTest, (), (test, name, quality, unit, trial_error_percent, day_error_percent, error_grows_with_value, protocol, sources))
+BOOST_DESCRIBE_STRUCT(CatalogueTest, (),
+                      (test, name, quality, unit, trial_error_percent, day_error_percent,
+                       error_grows_with_value, protocol, sources))
 
 struct CatalogueKit {
     std::string kit;
     std::string name;
     std::string unit;
-    std::vector<std::string> bars;     // labels of bars and columns that load_bar can be asked for
-    std::vector<std::string> items;    // everything, in words
+    std::vector<std::string> bars;  // labels of bars and columns that load_bar can be asked for
+    std::vector<std::string> items; // everything, in words
 };
 BOOST_DESCRIBE_STRUCT(CatalogueKit, (), (kit, name, unit, bars, items))
 
@@ -66,4 +69,4 @@ BOOST_DESCRIBE_STRUCT(CatalogueAnswer, (), (exercises, tests, kits, cautions))
 
 Result<CatalogueAnswer> catalogue(Workplace&, const CatalogueRequest&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -16,7 +16,8 @@ void append(std::vector<Record>& to, std::vector<Record>&& more) {
 }
 
 void add_records(RecordSet& to, RecordSet&& more) {
-    if (more.facility) to.facility = more.facility;
+    if (more.facility)
+        to.facility = more.facility;
     append(to.kits, std::move(more.kits));
     append(to.athletes, std::move(more.athletes));
     append(to.readings, std::move(more.readings));
@@ -25,15 +26,17 @@ void add_records(RecordSet& to, RecordSet&& more) {
     append(to.sets, std::move(more.sets));
 }
 
-}  // namespace
+} // namespace
 
 Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
     auto& inside = workplace.inside();
     const std::lock_guard writing(inside.writing);
     const int seed = request.seed.value_or(1);
-    if (seed < 0 || seed > 1'000'000) return refuse_range("seed", seed, 0, 1'000'000, "");
+    if (seed < 0 || seed > 1'000'000)
+        return refuse_range("seed", seed, 0, 1'000'000, "");
     if (!inside.view()->records.athletes.empty())
-        return Refusal{RefusalCode::already_held, "This store already holds athletes; the demo facility needs an empty store.", "store",
+        return Refusal{RefusalCode::already_held,
+                       "This store already holds athletes; the demo facility needs an empty store.", "store",
                        "", "an empty store"};
     const DemoFacility made = make_demo_facility(static_cast<std::uint64_t>(seed), inside.today());
     // Through the same reading as a coach's own files, each seeing what stands before it; kept in one piece.
@@ -41,19 +44,27 @@ Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
     for (const auto& file : write_records(made.records)) {
         const auto kind = from_word<RecordKind>(file.name.substr(0, file.name.rfind('.')));
         auto preview = parse_records(*kind, file.text, ImportContext{inside.tables, taken, inside.today()});
-        if (!preview.file_refusals.empty()) return preview.file_refusals.front();
+        if (!preview.file_refusals.empty())
+            return preview.file_refusals.front();
         for (const auto& line : preview.lines)
-            if (line.refusal) return *line.refusal;
+            if (line.refusal)
+                return *line.refusal;
         add_records(taken, std::move(preview.new_records));
     }
     inside.store.save_records(taken);
     const auto& records = made.records;
-    DemoAnswer answer{records.facility->name, static_cast<int>(records.athletes.size()), static_cast<int>(records.readings.size()),
-                      static_cast<int>(records.throws.size()), static_cast<int>(records.sets.size()), made.truth, ""};
-    answer.words = "Made the invented facility " + answer.facility + ": " + std::to_string(answer.athletes) + " throwers, " +
-                   std::to_string(answer.readings) + " readings, " + std::to_string(answer.throw_entries) + " throw entries, " +
-                   std::to_string(answer.sets) + " logged sets.";
+    DemoAnswer answer{records.facility->name,
+                      static_cast<int>(records.athletes.size()),
+                      static_cast<int>(records.readings.size()),
+                      static_cast<int>(records.throws.size()),
+                      static_cast<int>(records.sets.size()),
+                      made.truth,
+                      ""};
+    answer.words = "Made the invented facility " + answer.facility + ": " + std::to_string(answer.athletes) +
+                   " throwers, " + std::to_string(answer.readings) + " readings, " +
+                   std::to_string(answer.throw_entries) + " throw entries, " + std::to_string(answer.sets) +
+                   " logged sets.";
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,7 +14,7 @@
 namespace amentum {
 
 struct DemoRequest {
-    std::optional<int> seed;  // left out: 1
+    std::optional<int> seed; // left out: 1
 };
 BOOST_DESCRIBE_STRUCT(DemoRequest, (), (seed))
 
@@ -24,11 +24,11 @@ struct DemoAnswer {
     int readings;
     int throw_entries;
     int sets;
-    std::string truth;   // the simulation's true effects, as JSON text
+    std::string truth; // the simulation's true effects, as JSON text
     std::string words;
 };
 BOOST_DESCRIBE_STRUCT(DemoAnswer, (), (facility, athletes, readings, throw_entries, sets, truth, words))
 
 Result<DemoAnswer> demo(Workplace&, const DemoRequest&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -21,13 +21,20 @@
 
 namespace amentum {
 
-template <class T> struct is_optional : std::false_type {};
-template <class T> struct is_optional<std::optional<T>> : std::true_type {};
-template <class T> struct is_vector : std::false_type {};
-template <class T> struct is_vector<std::vector<T>> : std::true_type {};
-template <class T> struct is_map : std::false_type {};
-template <class T> struct is_map<std::map<std::string, T>> : std::true_type {};
-template <class T> concept Described = boost::describe::has_describe_members<T>::value;
+template <class T>
+struct is_optional : std::false_type {};
+template <class T>
+struct is_optional<std::optional<T>> : std::true_type {};
+template <class T>
+struct is_vector : std::false_type {};
+template <class T>
+struct is_vector<std::vector<T>> : std::true_type {};
+template <class T>
+struct is_map : std::false_type {};
+template <class T>
+struct is_map<std::map<std::string, T>> : std::true_type {};
+template <class T>
+concept Described = boost::describe::has_describe_members<T>::value;
 
 template <class T, class Visit>
 void each_member(Visit&& visit) {
@@ -43,11 +50,13 @@ boost::json::value written(const T& x) {
         return x ? written(*x) : boost::json::value(nullptr);
     } else if constexpr (is_vector<T>::value) {
         boost::json::array array;
-        for (const auto& each : x) array.push_back(written(each));
+        for (const auto& each : x)
+            array.push_back(written(each));
         return array;
     } else if constexpr (is_map<T>::value) {
         boost::json::object object;
-        for (const auto& [key, each] : x) object[key] = written(each);
+        for (const auto& [key, each] : x)
+            object[key] = written(each);
         return object;
     } else if constexpr (Described<T>) {
         boost::json::object object;
@@ -77,25 +86,32 @@ Result<T> read_members(const boost::json::object& given, const std::string& path
     each_member<T>([&](const char* name, auto) { known.emplace_back(name); });
     for (const auto& entry : given) {
         const std::string name(entry.key());
-        if (std::find(known.begin(), known.end(), name) == known.end()) return refuse_field(path, name, known);
+        if (std::find(known.begin(), known.end(), name) == known.end())
+            return refuse_field(path, name, known);
     }
     T read{};
     std::optional<Refusal> refused;
     each_member<T>([&](const char* name, auto pointer) {
-        if (refused) return;
+        if (refused)
+            return;
         using Member = std::remove_cvref_t<decltype(read.*pointer)>;
         const auto found = given.if_contains(name);
         const std::string field = joined_path(path, name);
         if (!found || (found->is_null() && !std::is_same_v<Member, std::string>)) {
-            constexpr bool may_be_absent = is_optional<Member>::value || is_vector<Member>::value || is_map<Member>::value;
-            if constexpr (!may_be_absent) refused = refuse_missing(field, "it is needed here");
+            constexpr bool may_be_absent =
+                is_optional<Member>::value || is_vector<Member>::value || is_map<Member>::value;
+            if constexpr (!may_be_absent)
+                refused = refuse_missing(field, "it is needed here");
             return;
         }
         auto member = read_json<Member>(*found, field);
-        if (!member) refused = member.refusal();
-        else read.*pointer = *std::move(member);
+        if (!member)
+            refused = member.refusal();
+        else
+            read.*pointer = *std::move(member);
     });
-    if (refused) return *refused;
+    if (refused)
+        return *refused;
     return read;
 }
 
@@ -103,34 +119,44 @@ template <class T>
 Result<T> read_json(const boost::json::value& given, const std::string& path) {
     if constexpr (is_optional<T>::value) {
         auto inner = read_json<typename T::value_type>(given, path);
-        if (!inner) return inner.refusal();
+        if (!inner)
+            return inner.refusal();
         return T(*std::move(inner));
     } else if constexpr (is_vector<T>::value) {
-        if (!given.is_array()) return refuse_type(path, given, "a list");
+        if (!given.is_array())
+            return refuse_type(path, given, "a list");
         T list;
         for (std::size_t i = 0; i < given.get_array().size(); ++i) {
-            auto each = read_json<typename T::value_type>(given.get_array()[i], joined_path(path, std::to_string(i)));
-            if (!each) return each.refusal();
+            auto each =
+                read_json<typename T::value_type>(given.get_array()[i], joined_path(path, std::to_string(i)));
+            if (!each)
+                return each.refusal();
             list.push_back(*std::move(each));
         }
         return list;
     } else if constexpr (is_map<T>::value) {
-        if (!given.is_object()) return refuse_type(path, given, "named values");
+        if (!given.is_object())
+            return refuse_type(path, given, "named values");
         T map;
         for (const auto& entry : given.get_object()) {
-            auto each = read_json<typename T::mapped_type>(entry.value(), joined_path(path, std::string(entry.key())));
-            if (!each) return each.refusal();
+            auto each = read_json<typename T::mapped_type>(entry.value(),
+                                                           joined_path(path, std::string(entry.key())));
+            if (!each)
+                return each.refusal();
             map[std::string(entry.key())] = *std::move(each);
         }
         return map;
     } else if constexpr (Described<T>) {
-        if (!given.is_object()) return refuse_type(path, given, "named fields");
+        if (!given.is_object())
+            return refuse_type(path, given, "named fields");
         return read_members<T>(given.get_object(), path);
     } else if constexpr (std::is_same_v<T, std::string>) {
-        if (!given.is_string()) return refuse_type(path, given, "text");
+        if (!given.is_string())
+            return refuse_type(path, given, "text");
         return std::string(given.get_string());
     } else if constexpr (std::is_same_v<T, bool>) {
-        if (!given.is_bool()) return refuse_type(path, given, "yes or no (true or false)");
+        if (!given.is_bool())
+            return refuse_type(path, given, "yes or no (true or false)");
         return given.get_bool();
     } else if constexpr (std::is_same_v<T, int>) {
         boost::json::error_code error;
@@ -139,9 +165,11 @@ Result<T> read_json(const boost::json::value& given, const std::string& path) {
             return refuse_type(path, given, "a whole number");
         return static_cast<int>(number);
     } else {
-        static_assert(std::is_same_v<T, double>, "a described member must be text, number, whole, yes/no, list or struct");
+        static_assert(std::is_same_v<T, double>,
+                      "a described member must be text, number, whole, yes/no, list or struct");
         boost::json::error_code error;
-        if (!given.is_number()) return refuse_type(path, given, "a number");
+        if (!given.is_number())
+            return refuse_type(path, given, "a number");
         return given.to_number<double>(error);
     }
 }
@@ -152,7 +180,8 @@ template <class T>
 boost::json::object schema_of() {
     if constexpr (is_optional<T>::value) {
         auto inner = schema_of<typename T::value_type>();
-        if (const auto type = inner.if_contains("type"); type && type->is_string() && type->get_string() != "object")
+        if (const auto type = inner.if_contains("type");
+            type && type->is_string() && type->get_string() != "object")
             inner["type"] = boost::json::array{*type, "null"};
         else
             inner = {{"anyOf", boost::json::array{inner, boost::json::object{{"type", "null"}}}}};
@@ -167,9 +196,13 @@ boost::json::object schema_of() {
         each_member<T>([&](const char* name, auto pointer) {
             using Member = std::remove_cvref_t<decltype(std::declval<T&>().*pointer)>;
             properties[name] = schema_of<Member>();
-            if (!is_optional<Member>::value) needed.emplace_back(name);
+            if (!is_optional<Member>::value)
+                needed.emplace_back(name);
         });
-        return {{"type", "object"}, {"properties", properties}, {"required", needed}, {"additionalProperties", false}};
+        return {{"type", "object"},
+                {"properties", properties},
+                {"required", needed},
+                {"additionalProperties", false}};
     } else if constexpr (std::is_same_v<T, std::string>) {
         return {{"type", "string"}};
     } else if constexpr (std::is_same_v<T, bool>) {
@@ -182,4 +215,4 @@ boost::json::object schema_of() {
     }
 }
 
-}  // namespace amentum
+} // namespace amentum

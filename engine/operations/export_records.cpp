@@ -14,4 +14,4 @@ Result<ExportRecordsAnswer> export_records(Workplace& workplace, const ExportRec
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

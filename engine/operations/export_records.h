@@ -22,10 +22,10 @@ struct ExportedFile {
 BOOST_DESCRIBE_STRUCT(ExportedFile, (), (name, kind, text))
 
 struct ExportRecordsAnswer {
-    std::vector<ExportedFile> files;  // in the order in which they can be imported
+    std::vector<ExportedFile> files; // in the order in which they can be imported
 };
 BOOST_DESCRIBE_STRUCT(ExportRecordsAnswer, (), (files))
 
 Result<ExportRecordsAnswer> export_records(Workplace&, const ExportRecordsRequest&);
 
-}  // namespace amentum
+} // namespace amentum

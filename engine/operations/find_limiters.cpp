@@ -9,8 +9,9 @@ Result<FindLimitersAnswer> find_limiters(Workplace& workplace, const FindLimiter
     auto& inside = workplace.inside();
     const auto view = inside.view();
     const auto athlete = athlete_named(*view, request.athlete);
-    if (!athlete) return athlete.refusal();
+    if (!athlete)
+        return athlete.refusal();
     return limiter_answer(inside, *view, **athlete);
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -12,14 +12,14 @@ namespace amentum {
 
 struct ImportRecordsRequest {
     std::string kind;
-    std::string text;              // the file's content
+    std::string text; // the file's content
     std::optional<bool> take;
 };
 BOOST_DESCRIBE_STRUCT(ImportRecordsRequest, (), (kind, text, take))
 
 struct ImportLine {
     int line;
-    std::string verdict;           // new, already_held, refused
+    std::string verdict; // new, already_held, refused
     std::string words;
     std::optional<ShownRefusal> refusal;
 };
@@ -34,8 +34,9 @@ struct ImportRecordsAnswer {
     std::string words;
     std::vector<ImportLine> lines;
 };
-BOOST_DESCRIBE_STRUCT(ImportRecordsAnswer, (), (kind, taken, new_records, already_held, refused, words, lines))
+BOOST_DESCRIBE_STRUCT(ImportRecordsAnswer, (),
+                      (kind, taken, new_records, already_held, refused, words, lines))
 
 Result<ImportRecordsAnswer> import_records(Workplace&, const ImportRecordsRequest&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,4 +10,4 @@ namespace amentum {
 enum class Layout { compact, indented };
 std::string json_text(const boost::json::value& value, Layout layout = Layout::compact);
 
-}  // namespace amentum
+} // namespace amentum

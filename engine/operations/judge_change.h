@@ -12,8 +12,8 @@ namespace amentum {
 struct JudgeChangeRequest {
     std::string athlete;
     std::string test;                     // test kind's key
-    std::optional<std::string> from_date;  // left out: the first test day
-    std::optional<std::string> to_date;    // left out: the last test day
+    std::optional<std::string> from_date; // left out: the first test day
+    std::optional<std::string> to_date;   // left out: the last test day
 };
 BOOST_DESCRIBE_STRUCT(JudgeChangeRequest, (), (athlete, test, from_date, to_date))
 
@@ -23,19 +23,20 @@ struct JudgeChangeAnswer {
     std::string test_name;
     std::string from_date;
     std::string to_date;
-    double measured;               // difference of the two days' results as measured
-    ShownEstimate likely;          // the true change, given all of this athlete's tests and the roster's usual change
+    double measured;      // difference of the two days' results as measured
+    ShownEstimate likely; // the true change, given all of this athlete's tests and the roster's usual change
     double smallest_worthwhile;
-    double chance_gained;          // P(true change > smallest worthwhile)
+    double chance_gained; // P(true change > smallest worthwhile)
     double chance_lost;
-    double smallest_detectable;    // MDC95 of two such tests
-    std::optional<ShownEstimate> growth;  // of velocity, below 18: what growth alone would bring
-    std::string verdict;           // gained, lost, cannot_tell
+    double smallest_detectable;          // MDC95 of two such tests
+    std::optional<ShownEstimate> growth; // of velocity, below 18: what growth alone would bring
+    std::string verdict;                 // gained, lost, cannot_tell
     std::vector<std::string> words;
 };
-BOOST_DESCRIBE_STRUCT(JudgeChangeAnswer, (), (athlete, test, test_name, from_date, to_date, measured, likely, smallest_worthwhile,
-                      chance_gained, chance_lost, smallest_detectable, growth, verdict, words))
+BOOST_DESCRIBE_STRUCT(JudgeChangeAnswer, (),
+                      (athlete, test, test_name, from_date, to_date, measured, likely, smallest_worthwhile,
+                       chance_gained, chance_lost, smallest_detectable, growth, verdict, words))
 
 Result<JudgeChangeAnswer> judge_change(Workplace&, const JudgeChangeRequest&);
 
-}  // namespace amentum
+} // namespace amentum

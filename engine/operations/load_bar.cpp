@@ -20,34 +20,50 @@ ShownLoad shown_load(const MadeLoad& load, const ShownUnit& unit) {
 
 Result<Mass> target_of(const LoadBarRequest& request) {
     const auto target = mass_given("target", request.target_kg, request.target_lb);
-    if (!target) return target.refusal();
-    if (!*target) return refuse_missing("target_lb", "the load wanted, or target_kg");
+    if (!target)
+        return target.refusal();
+    if (!*target)
+        return refuse_missing("target_lb", "the load wanted, or target_kg");
     const double kg = (*target)->kilograms();
-    if (kg <= 0 || kg > heaviest_kg) return refuse_range("target_kg", kg, 0, heaviest_kg, "kg");
+    if (kg <= 0 || kg > heaviest_kg)
+        return refuse_range("target_kg", kg, 0, heaviest_kg, "kg");
     return **target;
 }
 
-}  // namespace
+} // namespace
 
 Result<LoadBarAnswer> load_bar(Workplace& workplace, const LoadBarRequest& request) {
     const auto view = workplace.inside().view();
-    if (view->records.kits.empty()) return Refusal{RefusalCode::too_few_data, "No kit is held yet: import one first.", "kit", "", "a kit"};
-    const auto kit = request.kit ? kit_named(*view, *request.kit) : Result<const Kit*>(&view->records.kits.front());
-    if (!kit) return kit.refusal();
+    if (view->records.kits.empty())
+        return Refusal{RefusalCode::too_few_data, "No kit is held yet: import one first.", "kit", "",
+                       "a kit"};
+    const auto kit =
+        request.kit ? kit_named(*view, *request.kit) : Result<const Kit*>(&view->records.kits.front());
+    if (!kit)
+        return kit.refusal();
     const auto means = from_word<LoadMeans>(request.means.value_or("straight_bar"));
-    if (!means) return refuse_choice("means", *request.means, all_words<LoadMeans>());
+    if (!means)
+        return refuse_choice("means", *request.means, all_words<LoadMeans>());
     const auto target = target_of(request);
-    if (!target) return target.refusal();
+    if (!target)
+        return target.refusal();
     const auto choice = solve_load(**kit, *means, *target, request.item);
-    if (!choice) return choice.refusal();
+    if (!choice)
+        return choice.refusal();
 
     const auto unit = shown_mass((*kit)->unit);
-    LoadBarAnswer answer{(*kit)->name, shown_load_in(*target, unit), unit.unit, shown_load(choice->nearest, unit), {}, {}, {}, {}};
-    if (choice->not_above) answer.not_above = shown_load(*choice->not_above, unit);
-    if (choice->above) answer.above = shown_load(*choice->above, unit);
+    LoadBarAnswer answer{(*kit)->name, shown_load_in(*target, unit),
+                         unit.unit,    shown_load(choice->nearest, unit),
+                         {},           {},
+                         {},           {}};
+    if (choice->not_above)
+        answer.not_above = shown_load(*choice->not_above, unit);
+    if (choice->above)
+        answer.above = shown_load(*choice->above, unit);
     const auto additions = solve_to_add(**kit, *means, *target, request.item);
     if (additions)
-        for (const auto& each : *additions) answer.to_add.push_back(each.what + " would make " + each.would_make.words);
+        for (const auto& each : *additions)
+            answer.to_add.push_back(each.what + " would make " + each.would_make.words);
     const auto ramp = choice->not_above ? plan_warm_up(**kit, *means, choice->not_above->total, request.item)
                                         : Result<WarmUp>(Refusal{});
     if (ramp)
@@ -57,4 +73,4 @@ Result<LoadBarAnswer> load_bar(Workplace& workplace, const LoadBarRequest& reque
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -8,9 +8,9 @@
 namespace amentum {
 
 struct LoadBarRequest {
-    std::optional<std::string> kit;    // left out: the first kit
-    std::optional<std::string> means;  // straight_bar (when left out), hex_bar, dumbbell_pair, column ...
-    std::optional<std::string> item;   // one bar or column by its label
+    std::optional<std::string> kit;   // left out: the first kit
+    std::optional<std::string> means; // straight_bar (when left out), hex_bar, dumbbell_pair, column ...
+    std::optional<std::string> item;  // one bar or column by its label
     std::optional<double> target_lb;
     std::optional<double> target_kg;
 };
@@ -34,8 +34,8 @@ BOOST_DESCRIBE_STRUCT(ShownLoad, (), (total, unit, one_side, words))
 struct WarmUpLine {
     int reps;
     ShownLoad load;
-    double percent;        // of the working load
-    int plate_moves;       // on each side, from the set before
+    double percent;  // of the working load
+    int plate_moves; // on each side, from the set before
 };
 BOOST_DESCRIBE_STRUCT(WarmUpLine, (), (reps, load, percent, plate_moves))
 
@@ -46,11 +46,11 @@ struct LoadBarAnswer {
     ShownLoad nearest;
     std::optional<ShownLoad> not_above;
     std::optional<ShownLoad> above;
-    std::vector<std::string> to_add;   // what to add to the kit to come nearer
-    std::vector<WarmUpLine> warm_up;   // towards the nearest load not above
+    std::vector<std::string> to_add; // what to add to the kit to come nearer
+    std::vector<WarmUpLine> warm_up; // towards the nearest load not above
 };
 BOOST_DESCRIBE_STRUCT(LoadBarAnswer, (), (kit, target, unit, nearest, not_above, above, to_add, warm_up))
 
 Result<LoadBarAnswer> load_bar(Workplace&, const LoadBarRequest&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -11,84 +11,112 @@
 namespace amentum {
 namespace {
 
-constexpr double heaviest_kg = 600, fastest_ms = 60;  // no set of any lift here is heavier, no ball faster
+constexpr double heaviest_kg = 600, fastest_ms = 60; // no set of any lift here is heavier, no ball faster
 
-Result<SetDone> set_from(const LogSetRequest& request, const Workplace::Inside& inside, const Athlete& athlete) {
+Result<SetDone> set_from(const LogSetRequest& request, const Workplace::Inside& inside,
+                         const Athlete& athlete) {
     const bool fit = request.key.size() >= 8 && request.key.size() <= 64 &&
-                     std::all_of(request.key.begin(), request.key.end(),
-                                 [](char c) { return std::isalnum(static_cast<unsigned char>(c)) || c == '-'; });
+                     std::all_of(request.key.begin(), request.key.end(), [](char c) {
+                         return std::isalnum(static_cast<unsigned char>(c)) || c == '-';
+                     });
     if (!fit)
-        return Refusal{RefusalCode::wrong_type, "key must be 8 to 64 letters, digits or '-', made on the device.", "key",
-                       request.key, "8 to 64 letters, digits or '-'"};
+        return Refusal{RefusalCode::wrong_type,
+                       "key must be 8 to 64 letters, digits or '-', made on the device.", "key", request.key,
+                       "8 to 64 letters, digits or '-'"};
     if (!inside.tables.exercise(request.exercise)) {
         std::vector<std::string> keys;
-        for (const auto& each : inside.tables.exercises) keys.push_back(each.key);
+        for (const auto& each : inside.tables.exercises)
+            keys.push_back(each.key);
         return refuse_unknown("exercise", request.exercise, keys);
     }
     const auto date = parse_date(request.date, "date");
-    if (!date) return date.refusal();
+    if (!date)
+        return date.refusal();
     if (*date > inside.today())
-        return Refusal{RefusalCode::impossible_date, "The set is dated " + date->text() + ", after today.", "date",
-                       date->text(), "up to " + inside.today().text()};
-    if (request.set_number < 1 || request.set_number > 40) return refuse_range("set_number", request.set_number, 1, 40, "");
+        return Refusal{RefusalCode::impossible_date, "The set is dated " + date->text() + ", after today.",
+                       "date", date->text(), "up to " + inside.today().text()};
+    if (request.set_number < 1 || request.set_number > 40)
+        return refuse_range("set_number", request.set_number, 1, 40, "");
     const auto load = mass_given("load", request.load_kg, request.load_lb);
-    if (!load) return load.refusal();
+    if (!load)
+        return load.refusal();
     if (*load && ((*load)->kilograms() < -100 || (*load)->kilograms() > heaviest_kg))
-        return refuse_range("load_kg", (*load)->kilograms(), -100, heaviest_kg, "kg", "Assistance is a negative load.");
-    if (request.reps && (*request.reps < 1 || *request.reps > 100)) return refuse_range("reps", *request.reps, 1, 100, "");
+        return refuse_range("load_kg", (*load)->kilograms(), -100, heaviest_kg, "kg",
+                            "Assistance is a negative load.");
+    if (request.reps && (*request.reps < 1 || *request.reps > 100))
+        return refuse_range("reps", *request.reps, 1, 100, "");
     if (request.reps_in_reserve && (*request.reps_in_reserve < 0 || *request.reps_in_reserve > 20))
         return refuse_range("reps_in_reserve", *request.reps_in_reserve, 0, 20, "");
     const auto speed = speed_given("speed", request.speed_ms, request.speed_mph, {});
-    if (!speed) return speed.refusal();
+    if (!speed)
+        return speed.refusal();
     if (*speed && ((*speed)->metres_per_second() < 0.5 || (*speed)->metres_per_second() > fastest_ms))
         return refuse_range("speed_ms", (*speed)->metres_per_second(), 0.5, fastest_ms, "m/s");
-    SetDone set{request.key, athlete.id, *date, request.exercise, request.set_number, *load, request.reps,
-                request.reps_in_reserve, *speed, {}, request.note.value_or("")};
-    if (request.block) set.block = BlockId{*request.block};
+    SetDone set{request.key,
+                athlete.id,
+                *date,
+                request.exercise,
+                request.set_number,
+                *load,
+                request.reps,
+                request.reps_in_reserve,
+                *speed,
+                {},
+                request.note.value_or("")};
+    if (request.block)
+        set.block = BlockId{*request.block};
     return set;
 }
 
 // What the set shows about the test its exercise is a share of, before and after.
-void fill_movement(LogSetAnswer& answer, Workplace::Inside& inside, const FacilityView& before, const Athlete& athlete,
-                   const SetDone& set) {
+void fill_movement(LogSetAnswer& answer, Workplace::Inside& inside, const FacilityView& before,
+                   const Athlete& athlete, const SetDone& set) {
     const Exercise& exercise = *inside.tables.exercise(set.exercise);
     const TestKind* kind = exercise.load_test ? inside.tables.test_kind(*exercise.load_test) : nullptr;
     answer.words = "Kept.";
-    if (!kind) return;
+    if (!kind)
+        return;
     const auto after = inside.view();
     const auto facility = inside.facility();
     const int today = inside.today().days_since_1970();
     const Series* old_series = before.one_series(athlete.id.text, kind->key);
     const Series* new_series = after->one_series(athlete.id.text, kind->key);
-    if (old_series) answer.before = shown_state(*kind, old_series->trajectory.front().state_on(today), facility);
-    if (!new_series) return;
+    if (old_series)
+        answer.before = shown_state(*kind, old_series->trajectory.front().state_on(today), facility);
+    if (!new_series)
+        return;
     answer.after = shown_state(*kind, new_series->trajectory.front().state_on(today), facility);
     const auto said = [&](const ShownEstimate& e) {
-        return format_fixed(e.value, e.decimals) + " " + e.unit + " (80 %: " + format_fixed(e.low, e.decimals) + " to " +
-               format_fixed(e.high, e.decimals) + ")";
+        return format_fixed(e.value, e.decimals) + " " + e.unit +
+               " (80 %: " + format_fixed(e.low, e.decimals) + " to " + format_fixed(e.high, e.decimals) + ")";
     };
-    answer.words = "Kept. " + kind->name + ": " + (answer.before ? said(*answer.before) + ", now " : "") + said(*answer.after) + ".";
+    answer.words = "Kept. " + kind->name + ": " + (answer.before ? said(*answer.before) + ", now " : "") +
+                   said(*answer.after) + ".";
 }
 
-}  // namespace
+} // namespace
 
 Result<LogSetAnswer> log_set(Workplace& workplace, const LogSetRequest& request) {
     auto& inside = workplace.inside();
     const std::lock_guard writing(inside.writing);
     const auto before = inside.view();
     const auto athlete = athlete_named(*before, request.athlete);
-    if (!athlete) return athlete.refusal();
+    if (!athlete)
+        return athlete.refusal();
     const auto set = set_from(request, inside, **athlete);
-    if (!set) return set.refusal();
+    if (!set)
+        return set.refusal();
     for (const auto& held : before->records.sets)
         if (held.key == set->key && !(held == *set))
-            return Refusal{RefusalCode::already_held, "Another set is already kept under this key; make a new key for a new set.",
-                           "key", set->key, "a key never used before"};
+            return Refusal{RefusalCode::already_held,
+                           "Another set is already kept under this key; make a new key for a new set.", "key",
+                           set->key, "a key never used before"};
     LogSetAnswer answer{set->key, false, {}, {}, ""};
     answer.held_before = inside.store.save_set(*set) == Saved::held_before;
     fill_movement(answer, inside, *before, **athlete, *set);
-    if (answer.held_before) answer.words = "This set was already kept.";
+    if (answer.held_before)
+        answer.words = "This set was already kept.";
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -11,7 +11,7 @@
 namespace amentum {
 
 struct LogSetRequest {
-    std::string key;       // made on the device: 8 to 64 letters, digits or '-'
+    std::string key; // made on the device: 8 to 64 letters, digits or '-'
     std::string athlete;
     std::string date;
     std::string exercise;
@@ -25,12 +25,14 @@ struct LogSetRequest {
     std::optional<std::string> block;
     std::optional<std::string> note;
 };
-BOOST_DESCRIBE_STRUCT(LogSetRequest, (), (key, athlete, date, exercise, set_number, load_kg, load_lb, reps, reps_in_reserve, speed_ms, speed_mph, block, note))
+BOOST_DESCRIBE_STRUCT(LogSetRequest, (),
+                      (key, athlete, date, exercise, set_number, load_kg, load_lb, reps, reps_in_reserve,
+                       speed_ms, speed_mph, block, note))
 
 struct LogSetAnswer {
     std::string key;
-    bool held_before;                   // the same key was already kept
-    std::optional<ShownEstimate> before;  // the quality's estimate without and with this set
+    bool held_before;                    // the same key was already kept
+    std::optional<ShownEstimate> before; // the quality's estimate without and with this set
     std::optional<ShownEstimate> after;
     std::string words;
 };
@@ -38,4 +40,4 @@ BOOST_DESCRIBE_STRUCT(LogSetAnswer, (), (key, held_before, before, after, words)
 
 Result<LogSetAnswer> log_set(Workplace&, const LogSetRequest&);
 
-}  // namespace amentum
+} // namespace amentum

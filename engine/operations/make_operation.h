@@ -21,16 +21,22 @@ Operation make_operation(std::string name, std::string summary, Effect effect, c
                          Result<Answer> (*function)(Workplace&, const Request&),
                          std::string (*words)(const boost::json::value&)) {
     const auto request_schema = without_lists_needed(schema_of<Request>());
-    return {std::move(name), std::move(summary), effect, described_fields(request_schema, meanings), request_schema,
+    return {std::move(name),
+            std::move(summary),
+            effect,
+            described_fields(request_schema, meanings),
+            request_schema,
             schema_of<Answer>(),
             [function](Workplace& workplace, const boost::json::value& given) -> Result<boost::json::value> {
                 const auto request = read_json<Request>(given, "");
-                if (!request) return request.refusal();
+                if (!request)
+                    return request.refusal();
                 const auto answer = function(workplace, *request);
-                if (!answer) return answer.refusal();
+                if (!answer)
+                    return answer.refusal();
                 return written(*answer);
             },
             words};
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,22 +14,26 @@ namespace {
 
 std::string allowed_words(const MethodInput& input) {
     std::string words;
-    for (const auto& choice : input.choices) words += (words.empty() ? "" : ", ") + choice;
-    if (input.choices.empty()) words = format_shortest(input.low) + " to " + format_shortest(input.high);
-    if (input.list) words = "numbers with commas between, each " + words;
-    if (input.otherwise && !input.otherwise->empty()) words += "; when left out " + *input.otherwise;
+    for (const auto& choice : input.choices)
+        words += (words.empty() ? "" : ", ") + choice;
+    if (input.choices.empty())
+        words = format_shortest(input.low) + " to " + format_shortest(input.high);
+    if (input.list)
+        words = "numbers with commas between, each " + words;
+    if (input.otherwise && !input.otherwise->empty())
+        words += "; when left out " + *input.otherwise;
     return words;
 }
 
 std::vector<Method> joined() {
     std::vector<Method> all;
-    for (auto methods : {equipment::methods(), measurement::methods(), inference::methods(), throwing_workload::methods(),
-                         planning::methods()})
+    for (auto methods : {equipment::methods(), measurement::methods(), inference::methods(),
+                         throwing_workload::methods(), planning::methods()})
         std::move(methods.begin(), methods.end(), std::back_inserter(all));
     return all;
 }
 
-}  // namespace
+} // namespace
 
 const std::vector<Method>& all_methods() {
     static const std::vector<Method> all = joined();
@@ -51,16 +55,20 @@ Result<MethodRun> run_method(const std::string& name, const std::map<std::string
     std::vector<std::string> names;
     for (const auto& method : all_methods()) {
         names.push_back(method.name);
-        if (method.name != name) continue;
+        if (method.name != name)
+            continue;
         const auto arguments = check_arguments(method.inputs, inputs);
-        if (!arguments) return arguments.refusal();
+        if (!arguments)
+            return arguments.refusal();
         const auto answer = method.run(*arguments);
-        if (!answer) return answer.refusal();
+        if (!answer)
+            return answer.refusal();
         MethodRun run{name, inputs, {}, answer->notes, method.sources};
-        for (const auto& output : answer->outputs) run.outputs.emplace(output.name, ShownOutput{output.value, output.unit, output.standard_error});
+        for (const auto& output : answer->outputs)
+            run.outputs.emplace(output.name, ShownOutput{output.value, output.unit, output.standard_error});
         return run;
     }
     return refuse_unknown("method", name, names);
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -53,4 +53,4 @@ const std::vector<Method>& all_methods();
 Result<std::vector<ShownMethod>> method_list();
 Result<MethodRun> run_method(const std::string& name, const std::map<std::string, std::string>& inputs);
 
-}  // namespace amentum
+} // namespace amentum

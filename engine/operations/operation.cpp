@@ -10,7 +10,8 @@ namespace {
 
 std::vector<std::string> names_of(const std::vector<RequestField>& fields) {
     std::vector<std::string> names;
-    for (const auto& field : fields) names.push_back(field.name);
+    for (const auto& field : fields)
+        names.push_back(field.name);
     return names;
 }
 
@@ -19,28 +20,35 @@ boost::json::array split_at_commas(const std::string& text) {
     std::size_t from = 0;
     while (from <= text.size()) {
         const std::size_t to = std::min(text.find(',', from), text.size());
-        if (to > from) parts.emplace_back(text.substr(from, to - from));
+        if (to > from)
+            parts.emplace_back(text.substr(from, to - from));
         from = to + 1;
     }
     return parts;
 }
 
 Result<boost::json::value> typed(const RequestField& field, const std::string& text) {
-    if (field.type == "string") return boost::json::value(text);
+    if (field.type == "string")
+        return boost::json::value(text);
     if (field.type == "boolean") {
-        if (text == "true" || text == "yes") return boost::json::value(true);
-        if (text == "false" || text == "no") return boost::json::value(false);
+        if (text == "true" || text == "yes")
+            return boost::json::value(true);
+        if (text == "false" || text == "no")
+            return boost::json::value(false);
         return refuse_type(field.name, boost::json::value(text), "yes or no");
     }
-    if (field.type == "array" && !text.starts_with("[")) return boost::json::value(split_at_commas(text));
+    if (field.type == "array" && !text.starts_with("["))
+        return boost::json::value(split_at_commas(text));
     if (field.type == "array" || field.type == "object") {
         boost::json::error_code error;
         auto parsed = boost::json::parse(text, error);
-        if (error) return refuse_type(field.name, boost::json::value(text), "JSON text");
+        if (error)
+            return refuse_type(field.name, boost::json::value(text), "JSON text");
         return parsed;
     }
     const auto number = parse_number(text);
-    if (!number) return refuse_type(field.name, boost::json::value(text), "a number");
+    if (!number)
+        return refuse_type(field.name, boost::json::value(text), "a number");
     return boost::json::value(*number);
 }
 
@@ -67,7 +75,7 @@ boost::json::object responses_of(const Operation& operation) {
             {"422", refused}};
 }
 
-}  // namespace
+} // namespace
 
 const std::vector<Operation>& operations() {
     static const std::vector<Operation> all = registered_operations();
@@ -76,7 +84,8 @@ const std::vector<Operation>& operations() {
 
 const Operation* find_operation(const std::string& name) {
     for (const auto& operation : operations())
-        if (operation.name == name) return &operation;
+        if (operation.name == name)
+            return &operation;
     return nullptr;
 }
 
@@ -86,10 +95,13 @@ Result<boost::json::value> request_from_texts(const Operation& operation,
     for (const auto& [name, text] : texts) {
         const RequestField* field = nullptr;
         for (const auto& each : operation.fields)
-            if (each.name == name) field = &each;
-        if (!field) return refuse_field("", name, names_of(operation.fields));
+            if (each.name == name)
+                field = &each;
+        if (!field)
+            return refuse_field("", name, names_of(operation.fields));
         auto value = typed(*field, text);
-        if (!value) return value.refusal();
+        if (!value)
+            return value.refusal();
         request[name] = *std::move(value);
     }
     return boost::json::value(std::move(request));
@@ -110,15 +122,17 @@ boost::json::value openapi_document() {
         if (operation.effect == Effect::reads) {
             boost::json::array parameters;
             const auto& properties = operation.request_schema.at("properties").get_object();
-            for (const auto& field : operation.fields) parameters.push_back(described_parameter(field, properties));
+            for (const auto& field : operation.fields)
+                parameters.push_back(described_parameter(field, properties));
             verb["parameters"] = parameters;
         } else {
-            verb["requestBody"] = {{"required", true},
-                                   {"content", {{"application/json", {{"schema", operation.request_schema}}}}}};
+            verb["requestBody"] = {
+                {"required", true},
+                {"content", {{"application/json", {{"schema", operation.request_schema}}}}}};
         }
         paths["/api/" + operation.name] = {{operation.effect == Effect::reads ? "get" : "post", verb}};
     }
     return {{"openapi", "3.1.0"}, {"info", {{"title", "Amentum"}, {"version", "1"}}}, {"paths", paths}};
 }
 
-}  // namespace amentum
+} // namespace amentum

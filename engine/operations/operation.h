@@ -20,20 +20,20 @@ enum class Effect { reads, writes };
 
 struct RequestField {
     std::string name;
-    std::string type;     // "string", "number", "integer", "boolean", "array", "object"
+    std::string type; // "string", "number", "integer", "boolean", "array", "object"
     bool needed;
-    std::string meaning;  // one line, with what is allowed
+    std::string meaning; // one line, with what is allowed
 };
 
 struct Operation {
-    std::string name;     // snake_case: find_limiters
-    std::string summary;  // one sentence
+    std::string name;    // snake_case: find_limiters
+    std::string summary; // one sentence
     Effect effect;
     std::vector<RequestField> fields;
     boost::json::value request_schema;
     boost::json::value answer_schema;
     std::function<Result<boost::json::value>(Workplace&, const boost::json::value& request)> run;
-    std::function<std::string(const boost::json::value& answer)> words;  // the answer for a terminal
+    std::function<std::string(const boost::json::value& answer)> words; // the answer for a terminal
 };
 
 const std::vector<Operation>& operations();
@@ -41,7 +41,8 @@ const Operation* find_operation(const std::string& name);
 
 // A request given as texts (a query, command line options) made typed by the field's type; lists split at commas.
 // An array or object may also be given as JSON text. Refuses unknown names and texts that are not of the type.
-Result<boost::json::value> request_from_texts(const Operation&, const std::map<std::string, std::string>& texts);
+Result<boost::json::value> request_from_texts(const Operation&,
+                                              const std::map<std::string, std::string>& texts);
 
 // {"refusal": {code, name, sentence, field, given, allowed}}, the same document everywhere.
 boost::json::value refusal_document(const Refusal&);
@@ -49,4 +50,4 @@ boost::json::value refusal_document(const Refusal&);
 // The OpenAPI 3.1 document of all operations.
 boost::json::value openapi_document();
 
-}  // namespace amentum
+} // namespace amentum

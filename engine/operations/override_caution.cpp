@@ -8,34 +8,50 @@ namespace {
 
 constexpr std::size_t shortest_reason = 10;
 
-}  // namespace
+} // namespace
 
 Result<OverrideCautionAnswer> override_caution(Workplace& workplace, const OverrideCautionRequest& request) {
     auto& inside = workplace.inside();
     const std::lock_guard writing(inside.writing);
     const auto view = inside.view();
     const auto athlete = athlete_named(*view, request.athlete);
-    if (!athlete) return athlete.refusal();
+    if (!athlete)
+        return athlete.refusal();
     const Exercise* exercise = inside.tables.exercise(request.exercise);
     const Caution* caution = inside.tables.caution(request.caution);
     std::vector<std::string> exercises, cautions;
-    for (const auto& each : inside.tables.exercises) exercises.push_back(each.key);
-    for (const auto& each : inside.tables.cautions) cautions.push_back(each.key);
-    if (!exercise) return refuse_unknown("exercise", request.exercise, exercises);
-    if (!caution) return refuse_unknown("caution", request.caution, cautions);
+    for (const auto& each : inside.tables.exercises)
+        exercises.push_back(each.key);
+    for (const auto& each : inside.tables.cautions)
+        cautions.push_back(each.key);
+    if (!exercise)
+        return refuse_unknown("exercise", request.exercise, exercises);
+    if (!caution)
+        return refuse_unknown("caution", request.caution, cautions);
     if (!caution->overridable)
-        return Refusal{RefusalCode::blocked_by_guard_rail, caution->sentence + " This caution is not for a coach to override.",
-                       "caution", request.caution, "a clinician's decision, outside this tool"};
+        return Refusal{RefusalCode::blocked_by_guard_rail,
+                       caution->sentence + " This caution is not for a coach to override.", "caution",
+                       request.caution, "a clinician's decision, outside this tool"};
     if (request.reason.size() < shortest_reason)
-        return Refusal{RefusalCode::caution_needs_reason, "Please say why, in a sentence: the reason is kept with the block.",
-                       "reason", request.reason, "at least 10 characters"};
+        return Refusal{RefusalCode::caution_needs_reason,
+                       "Please say why, in a sentence: the reason is kept with the block.", "reason",
+                       request.reason, "at least 10 characters"};
     const std::string coach = trimmed(request.coach);
-    if (coach.empty()) return refuse_missing("coach", "who takes this decision");
-    inside.store.save_records(RecordSet{{}, {}, {}, {}, {}, {}, {}, {},
-                                        {{(*athlete)->id, exercise->key, caution->key, request.reason, coach, inside.today()}}});
+    if (coach.empty())
+        return refuse_missing("coach", "who takes this decision");
+    inside.store.save_records(
+        RecordSet{{},
+                  {},
+                  {},
+                  {},
+                  {},
+                  {},
+                  {},
+                  {},
+                  {{(*athlete)->id, exercise->key, caution->key, request.reason, coach, inside.today()}}});
     return OverrideCautionAnswer{coach + " takes " + exercise->name + " for " + (*athlete)->name +
                                  " in spite of the caution (" + caution->condition + "): " + request.reason +
                                  " It is kept, and shows on the next block."};
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -28,4 +28,4 @@ BOOST_DESCRIBE_STRUCT(OverrideCautionAnswer, (), (words))
 
 Result<OverrideCautionAnswer> override_caution(Workplace&, const OverrideCautionRequest&);
 
-}  // namespace amentum
+} // namespace amentum

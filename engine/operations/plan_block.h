@@ -11,14 +11,15 @@ namespace amentum {
 
 struct PlanBlockRequest {
     std::string athlete;
-    std::optional<std::string> start;          // left out: the next Monday
-    std::optional<int> weeks;                  // 4 to 16; left out: 4
-    std::optional<int> sessions_per_week;      // 1 to 5; left out: 3
-    std::optional<double> minutes;             // a session, 20 to 120; left out: 60
-    std::optional<std::string> kit;            // left out: where the athlete trains
-    std::vector<std::string> training_days;    // "monday" ...; empty: any free day
+    std::optional<std::string> start;       // left out: the next Monday
+    std::optional<int> weeks;               // 4 to 16; left out: 4
+    std::optional<int> sessions_per_week;   // 1 to 5; left out: 3
+    std::optional<double> minutes;          // a session, 20 to 120; left out: 60
+    std::optional<std::string> kit;         // left out: where the athlete trains
+    std::vector<std::string> training_days; // "monday" ...; empty: any free day
 };
-BOOST_DESCRIBE_STRUCT(PlanBlockRequest, (), (athlete, start, weeks, sessions_per_week, minutes, kit, training_days))
+BOOST_DESCRIBE_STRUCT(PlanBlockRequest, (),
+                      (athlete, start, weeks, sessions_per_week, minutes, kit, training_days))
 
 struct ShownLine {
     int order;
@@ -27,27 +28,29 @@ struct ShownLine {
     std::string part;
     int sets;
     int reps;
-    std::string dose;          // "4 x 5", with what is left in reserve
-    std::optional<double> load;  // in the facility's mass unit
+    std::string dose;           // "4 x 5", with what is left in reserve
+    std::optional<double> load; // in the facility's mass unit
     std::string load_unit;
-    std::string load_words;    // with the plates a side
+    std::string load_words; // with the plates a side
     std::string intensity_words;
     double rest_minutes;
     std::string setup;
-    std::string purpose;       // the quality it serves, in words
+    std::string purpose; // the quality it serves, in words
     std::string reason;
-    std::vector<std::string> cautions;  // usual cautions that speak against it for this athlete, overridden or not
+    std::vector<std::string>
+        cautions; // usual cautions that speak against it for this athlete, overridden or not
     int sets_logged;
 };
-BOOST_DESCRIBE_STRUCT(ShownLine, (), (order, exercise, name, part, sets, reps, dose, load, load_unit, load_words, intensity_words,
-                      rest_minutes, setup, purpose, reason, cautions, sets_logged))
+BOOST_DESCRIBE_STRUCT(ShownLine, (),
+                      (order, exercise, name, part, sets, reps, dose, load, load_unit, load_words,
+                       intensity_words, rest_minutes, setup, purpose, reason, cautions, sets_logged))
 
 struct ShownSession {
     int week;
     int session;
     std::string date;
     std::string weekday;
-    std::string week_words;    // "reduced volume"
+    std::string week_words; // "reduced volume"
     double minutes;
     std::vector<ShownLine> lines;
 };
@@ -62,16 +65,17 @@ struct BlockAnswer {
     int weeks;
     int sessions_per_week;
     double minutes;
-    std::vector<std::string> aims;             // what the block is for, in words
+    std::vector<std::string> aims; // what the block is for, in words
     std::vector<ShownSession> sessions;
     std::vector<std::string> notes;
-    std::vector<ShownFinding> findings;        // of the guard rails
+    std::vector<ShownFinding> findings; // of the guard rails
     std::vector<std::string> stop_and_refer;
     std::string model;
 };
-BOOST_DESCRIBE_STRUCT(BlockAnswer, (), (block, athlete, name, kit, start, weeks, sessions_per_week, minutes, aims, sessions, notes,
-                      findings, stop_and_refer, model))
+BOOST_DESCRIBE_STRUCT(BlockAnswer, (),
+                      (block, athlete, name, kit, start, weeks, sessions_per_week, minutes, aims, sessions,
+                       notes, findings, stop_and_refer, model))
 
 Result<BlockAnswer> plan_block(Workplace&, const PlanBlockRequest&);
 
-}  // namespace amentum
+} // namespace amentum

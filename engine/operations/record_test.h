@@ -33,36 +33,40 @@ struct TrialGiven {
     std::optional<double> angle_deg;
     std::optional<double> force_n;
 };
-BOOST_DESCRIBE_STRUCT(TrialGiven, (), (load_kg, load_lb, reps, reps_in_reserve, body_mass_kg, body_mass_lb, speed_ms, speed_mph, speed_kmh,
-                      radar_angle_deg, distance_m, distance_ft, release_height_m, release_height_in, release_angle_deg,
-                      flight_time_s, height_cm, height_in, angle_deg, force_n))
+BOOST_DESCRIBE_STRUCT(TrialGiven, (),
+                      (load_kg, load_lb, reps, reps_in_reserve, body_mass_kg, body_mass_lb, speed_ms,
+                       speed_mph, speed_kmh, radar_angle_deg, distance_m, distance_ft, release_height_m,
+                       release_height_in, release_angle_deg, flight_time_s, height_cm, height_in, angle_deg,
+                       force_n))
 
 struct RecordTestRequest {
     std::string athlete;
     std::string date;
     std::string test;
-    std::optional<std::string> side;   // left, right; none when the test has no side
-    std::vector<TrialGiven> trials;    // at least one
+    std::optional<std::string> side; // left, right; none when the test has no side
+    std::vector<TrialGiven> trials;  // at least one
     std::optional<std::string> device;
     std::optional<std::string> rater;
     std::optional<std::string> place_measured;
     std::optional<std::string> note;
-    std::optional<bool> keep;          // yes, keep it although it is far from expected
+    std::optional<bool> keep; // yes, keep it although it is far from expected
 };
-BOOST_DESCRIBE_STRUCT(RecordTestRequest, (), (athlete, date, test, side, trials, device, rater, place_measured, note, keep))
+BOOST_DESCRIBE_STRUCT(RecordTestRequest, (),
+                      (athlete, date, test, side, trials, device, rater, place_measured, note, keep))
 
 struct RecordTestAnswer {
     bool saved;
-    bool held_before;                        // the very same readings were already held
-    std::string question;                    // "keep it?" with its reason; empty when saved
-    std::optional<ShownEstimate> result;     // the value, with its own 80 % interval
-    std::optional<ShownEstimate> expected;   // 99 % prediction interval from earlier tests
+    bool held_before;                      // the very same readings were already held
+    std::string question;                  // "keep it?" with its reason; empty when saved
+    std::optional<ShownEstimate> result;   // the value, with its own 80 % interval
+    std::optional<ShownEstimate> expected; // 99 % prediction interval from earlier tests
     std::string method;
     std::vector<std::string> warnings;
     std::vector<std::string> words;
 };
-BOOST_DESCRIBE_STRUCT(RecordTestAnswer, (), (saved, held_before, question, result, expected, method, warnings, words))
+BOOST_DESCRIBE_STRUCT(RecordTestAnswer, (),
+                      (saved, held_before, question, result, expected, method, warnings, words))
 
 Result<RecordTestAnswer> record_test(Workplace&, const RecordTestRequest&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -8,7 +8,7 @@ namespace amentum {
 struct RecordThrowsRequest {
     std::string athlete;
     std::string date;
-    std::string setting;  // catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill, javelin
+    std::string setting; // catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill, javelin
     int count;
     std::optional<double> effort_percent;
     std::optional<double> speed_mph;
@@ -22,8 +22,10 @@ struct RecordThrowsRequest {
     std::optional<double> soreness_next_day;
     std::optional<std::string> note;
 };
-BOOST_DESCRIBE_STRUCT(RecordThrowsRequest, (), (athlete, date, setting, count, effort_percent, speed_mph, speed_ms, distance_ft, distance_m,
-                      ball_mass_lb, ball_mass_kg, soreness_before, soreness_after, soreness_next_day, note))
+BOOST_DESCRIBE_STRUCT(RecordThrowsRequest, (),
+                      (athlete, date, setting, count, effort_percent, speed_mph, speed_ms, distance_ft,
+                       distance_m, ball_mass_lb, ball_mass_kg, soreness_before, soreness_after,
+                       soreness_next_day, note))
 
 struct RecordThrowsAnswer {
     bool held_before;
@@ -35,4 +37,4 @@ BOOST_DESCRIBE_STRUCT(RecordThrowsAnswer, (), (held_before, findings, words, sto
 
 Result<RecordThrowsAnswer> record_throws(Workplace&, const RecordThrowsRequest&);
 
-}  // namespace amentum
+} // namespace amentum

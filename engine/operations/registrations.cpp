@@ -11,4 +11,4 @@ std::vector<Operation> registered_operations() {
     return all;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -11,8 +11,8 @@
 namespace amentum {
 
 std::vector<Operation> registered_operations();
-std::vector<Operation> record_operations();      // records in and out, tests, throws, sets, demo
-std::vector<Operation> answer_operations();      // roster, thrower, limiters, changes, test day
-std::vector<Operation> prescription_operations();  // blocks, loads, cautions, catalogue, methods
+std::vector<Operation> record_operations();       // records in and out, tests, throws, sets, demo
+std::vector<Operation> answer_operations();       // roster, thrower, limiters, changes, test day
+std::vector<Operation> prescription_operations(); // blocks, loads, cautions, catalogue, methods
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,69 +14,84 @@ namespace {
 using boost::json::value;
 
 std::string roster_words(const value& answer) {
-    std::string text = said(answer.at("facility")) + ", " + said(answer.at("today")) + "\n\n" + padded("thrower", 24) +
-                       padded("velocity, 80 % interval", 30) + padded("hard throw", 12) + "what holds it back\n";
+    std::string text = said(answer.at("facility")) + ", " + said(answer.at("today")) + "\n\n" +
+                       padded("thrower", 24) + padded("velocity, 80 % interval", 30) +
+                       padded("hard throw", 12) + "what holds it back\n";
     for (const auto& line : answer.at("throwers").as_array()) {
         const auto& days = line.at("days_since_hard_throw");
-        text += padded(said(line.at("name")), 23) + " " + padded(estimate_said(line.at("velocity")), 29) + " " +
-                padded(days.is_null() ? "-" : number_said(days, 0) + " d ago", 11) + " " + said(line.at("limiter_words")) + "\n";
+        text += padded(said(line.at("name")), 23) + " " + padded(estimate_said(line.at("velocity")), 29) +
+                " " + padded(days.is_null() ? "-" : number_said(days, 0) + " d ago", 11) + " " +
+                said(line.at("limiter_words")) + "\n";
     }
     return text;
 }
 
 std::string limiter_words(const value& answer) {
-    std::string text = said(answer.at("name")) + ", " + said(answer.at("today")) + ": what holds velocity back\n\n" +
-                       list_said(answer.at("words"), "") + "\n" + padded("  quality", 34) +
-                       padded("goes with, 80 % interval", 32) + padded("best?", 8) + "level, SD from usual\n";
+    std::string text = said(answer.at("name")) + ", " + said(answer.at("today")) +
+                       ": what holds velocity back\n\n" + list_said(answer.at("words"), "") + "\n" +
+                       padded("  quality", 34) + padded("goes with, 80 % interval", 32) + padded("best?", 8) +
+                       "level, SD from usual\n";
     for (const auto& line : answer.at("limiters").as_array())
-        text += "  " + padded(said(line.at("name")), 31) + " " + padded(estimate_said(line.at("gain")), 31) + " " +
-                padded(number_said(value(100 * line.at("chance_best").to_number<double>()), 0) + " %", 7) + " " +
-                (line.at("tested").as_bool() ? estimate_said(line.at("level")) : "not tested") + "\n";
+        text += "  " + padded(said(line.at("name")), 31) + " " + padded(estimate_said(line.at("gain")), 31) +
+                " " +
+                padded(number_said(value(100 * line.at("chance_best").to_number<double>()), 0) + " %", 7) +
+                " " + (line.at("tested").as_bool() ? estimate_said(line.at("level")) : "not tested") + "\n";
     return text + "\n";
 }
 
 std::string record_words(const value& answer) {
-    std::string text = said(answer.at("name")) + ", " + number_said(answer.at("age"), 0) + ", " + said(answer.at("sport")) + " " +
-                       said(answer.at("role")) + "\n\n";
+    std::string text = said(answer.at("name")) + ", " + number_said(answer.at("age"), 0) + ", " +
+                       said(answer.at("sport")) + " " + said(answer.at("role")) + "\n\n";
     for (const auto& line : answer.at("trajectories").as_array())
-        text += padded("  " + said(line.at("test_name")), 50) + " " + padded(estimate_said(line.at("now")), 32) +
+        text += padded("  " + said(line.at("test_name")), 50) + " " +
+                padded(estimate_said(line.at("now")), 32) +
                 number_said(value(line.at("tests").as_array().size()), 0) + " tests\n";
     text += "\n" + paragraph(said(answer.at("throwing_words"))) + "\n" + limiter_words(answer.at("limiters"));
-    for (const auto& caution : answer.at("cautions").as_array()) text += paragraph("Caution: " + said(caution.at("sentence")));
+    for (const auto& caution : answer.at("cautions").as_array())
+        text += paragraph("Caution: " + said(caution.at("sentence")));
     return text + list_said(answer.at("stop_and_refer"), "- ");
 }
 
-std::string change_words(const value& answer) { return list_said(answer.at("words"), ""); }
+std::string change_words(const value& answer) {
+    return list_said(answer.at("words"), "");
+}
 
 std::string test_day_words(const value& answer) {
     std::string text = "Tests for " + said(answer.at("date")) + "\n";
     for (const auto& test : answer.at("tests").as_array()) {
         std::string fields;
-        for (const auto& field : test.at("fields").as_array()) fields += " " + said(field.at("name"));
+        for (const auto& field : test.at("fields").as_array())
+            fields += " " + said(field.at("name"));
         text += "  " + padded(said(test.at("test")), 34) + fields + "\n";
     }
     return text;
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Operation> answer_operations() {
     return {
-        make_operation("roster", "Every thrower on one line: velocity, what seems to hold it back, what to do next.", Effect::reads,
-                       {}, &roster, &roster_words),
+        make_operation("roster",
+                       "Every thrower on one line: velocity, what seems to hold it back, what to do next.",
+                       Effect::reads, {}, &roster, &roster_words),
         make_operation("athlete_record", "All that is known of one thrower.", Effect::reads,
                        {{"athlete", "the thrower's name or id"}}, &athlete_record, &record_words),
-        make_operation("find_limiters", "Which quality holds this thrower's velocity back, how sure that is, what to test next.",
-                       Effect::reads, {{"athlete", "the thrower's name or id"}}, &find_limiters, &limiter_words),
-        make_operation("judge_change", "Did this really change between two test days, more than noise and growth?", Effect::reads,
+        make_operation(
+            "find_limiters",
+            "Which quality holds this thrower's velocity back, how sure that is, what to test next.",
+            Effect::reads, {{"athlete", "the thrower's name or id"}}, &find_limiters, &limiter_words),
+        make_operation("judge_change",
+                       "Did this really change between two test days, more than noise and growth?",
+                       Effect::reads,
                        {{"athlete", "the thrower's name or id"},
                         {"test", "the test kind's key, such as throwing_velocity"},
                         {"from_date", "a test day, YYYY-MM-DD; left out: the first"},
                         {"to_date", "a later test day; left out: the last"}},
                        &judge_change, &change_words),
-        make_operation("test_day", "What a squad's test day needs: who, which fields for each test, what is expected.", Effect::reads,
-                       {{"date", "YYYY-MM-DD; left out: today"}}, &test_day, &test_day_words),
+        make_operation("test_day",
+                       "What a squad's test day needs: who, which fields for each test, what is expected.",
+                       Effect::reads, {{"date", "YYYY-MM-DD; left out: today"}}, &test_day, &test_day_words),
     };
 }
 
-}  // namespace amentum
+} // namespace amentum

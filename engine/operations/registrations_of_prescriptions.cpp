@@ -19,8 +19,9 @@ std::string block_words(const value& answer) {
                        number_said(answer.at("weeks"), 0) + " weeks, " + said(answer.at("kit")) + "\n";
     for (const auto& session : answer.at("sessions").as_array()) {
         const std::string week_words = said(session.at("week_words"));
-        text += "\nWeek " + number_said(session.at("week"), 0) + ", " + said(session.at("weekday")) + " " + said(session.at("date")) +
-                (week_words.empty() ? "" : ", " + week_words) + " (" + number_said(session.at("minutes"), 0) + " min)\n";
+        text += "\nWeek " + number_said(session.at("week"), 0) + ", " + said(session.at("weekday")) + " " +
+                said(session.at("date")) + (week_words.empty() ? "" : ", " + week_words) + " (" +
+                number_said(session.at("minutes"), 0) + " min)\n";
         for (const auto& line : session.at("lines").as_array()) {
             text += "  " + padded(said(line.at("name")), 50) + " " + padded(said(line.at("dose")), 15) + " " +
                     said(line.at("load_words")) + "\n" + paragraph(said(line.at("reason")), 6);
@@ -32,19 +33,26 @@ std::string block_words(const value& answer) {
     return text + "\n" + list_said(answer.at("stop_and_refer"), "- ");
 }
 
-std::string load_words(const value& load) { return number_said(load.at("total"), 2) + " " + said(load.at("unit")) + ": " + said(load.at("words")); }
+std::string load_words(const value& load) {
+    return number_said(load.at("total"), 2) + " " + said(load.at("unit")) + ": " + said(load.at("words"));
+}
 
 std::string load_bar_words(const value& answer) {
     std::string text = "Nearest: " + load_words(answer.at("nearest")) + "\n";
-    if (answer.at("not_above").is_object()) text += "Not above: " + load_words(answer.at("not_above")) + "\n";
-    if (answer.at("above").is_object()) text += "Next above: " + load_words(answer.at("above")) + "\n";
+    if (answer.at("not_above").is_object())
+        text += "Not above: " + load_words(answer.at("not_above")) + "\n";
+    if (answer.at("above").is_object())
+        text += "Next above: " + load_words(answer.at("above")) + "\n";
     for (const auto& line : answer.at("warm_up").as_array())
-        text += "  warm-up " + padded(number_said(line.at("percent"), 0) + " % x " + number_said(line.at("reps"), 0), 12) +
+        text += "  warm-up " +
+                padded(number_said(line.at("percent"), 0) + " % x " + number_said(line.at("reps"), 0), 12) +
                 load_words(line.at("load")) + "\n";
     return text + list_said(answer.at("to_add"), "To come nearer: ");
 }
 
-std::string override_words(const value& answer) { return paragraph(said(answer.at("words"))); }
+std::string override_words(const value& answer) {
+    return paragraph(said(answer.at("words")));
+}
 
 std::string catalogue_words(const value& answer) {
     std::string text;
@@ -61,7 +69,8 @@ std::string method_words(const value& answer) {
         return text;
     }
     for (const auto& output : answer.at("outputs").as_object()) {
-        text += std::string(output.key()) + " = " + number_said(output.value().at("value"), 6) + " " + said(output.value().at("unit"));
+        text += std::string(output.key()) + " = " + number_said(output.value().at("value"), 6) + " " +
+                said(output.value().at("unit"));
         const auto& error = output.value().at("standard_error");
         text += (error.is_null() ? "" : ", standard error " + number_said(error, 6)) + "\n";
     }
@@ -71,14 +80,17 @@ std::string method_words(const value& answer) {
 // Two documents, so not a described struct: the list, or one run in the form every scientist is promised.
 Result<value> method_answer(Workplace&, const value& given) {
     const auto request = read_json<MethodRequest>(given, "");
-    if (!request) return request.refusal();
+    if (!request)
+        return request.refusal();
     if (!request->name) {
         const auto list = method_list();
-        if (!list) return list.refusal();
+        if (!list)
+            return list.refusal();
         return value(boost::json::object{{"methods", written(*list)}});
     }
     const auto run = run_method(*request->name, request->inputs);
-    if (!run) return run.refusal();
+    if (!run)
+        return run.refusal();
     return value(boost::json::object{{"method", run->method},
                                      {"inputs", written(run->inputs)},
                                      {"outputs", written(run->outputs)},
@@ -88,48 +100,58 @@ Result<value> method_answer(Workplace&, const value& given) {
 
 Operation method_operation() {
     const auto schema = without_lists_needed(schema_of<MethodRequest>());
-    const boost::json::object answer{
-        {"type", "object"},
-        {"properties",
-         {{"methods", schema_of<std::vector<ShownMethod>>()},
-          {"method", schema_of<std::string>()},
-          {"inputs", schema_of<std::map<std::string, std::string>>()},
-          {"outputs", schema_of<std::map<std::string, ShownOutput>>()},
-          {"notes", schema_of<std::vector<std::string>>()},
-          {"source", schema_of<std::vector<std::string>>()}}},
-        {"required", boost::json::array{}}};
-    return {"method", "Any published method the tool uses, by itself; without a name, the list of them.", Effect::reads,
+    const boost::json::object answer{{"type", "object"},
+                                     {"properties",
+                                      {{"methods", schema_of<std::vector<ShownMethod>>()},
+                                       {"method", schema_of<std::string>()},
+                                       {"inputs", schema_of<std::map<std::string, std::string>>()},
+                                       {"outputs", schema_of<std::map<std::string, ShownOutput>>()},
+                                       {"notes", schema_of<std::vector<std::string>>()},
+                                       {"source", schema_of<std::vector<std::string>>()}}},
+                                     {"required", boost::json::array{}}};
+    return {"method",
+            "Any published method the tool uses, by itself; without a name, the list of them.",
+            Effect::reads,
             described_fields(schema, {{"name", "the method's name; left out: the list of all"},
                                       {"inputs", "the method's inputs as JSON text, {\"reps\": \"5\"}"}}),
-            schema, answer, &method_answer, &method_words};
+            schema,
+            answer,
+            &method_answer,
+            &method_words};
 }
 
-}  // namespace
+} // namespace
 
 std::vector<Operation> prescription_operations() {
     return {
-        make_operation("plan_block", "Write a block of 4 to 16 weeks in loads this gym can make, with a reason on each line.",
-                       Effect::writes,
-                       {{"athlete", "the thrower's name or id"},
-                        {"start", "first day, YYYY-MM-DD; left out: the next Monday"},
-                        {"weeks", "4 to 16; left out: 4"},
-                        {"sessions_per_week", "1 to 5; left out: 3"},
-                        {"minutes", "a session, 20 to 120; left out: 60"},
-                        {"kit", "the gym; left out: where the thrower trains"},
-                        {"training_days", "monday ... sunday, with commas; left out: any free day"}},
-                       &plan_block, &block_words),
+        make_operation(
+            "plan_block",
+            "Write a block of 4 to 16 weeks in loads this gym can make, with a reason on each line.",
+            Effect::writes,
+            {{"athlete", "the thrower's name or id"},
+             {"start", "first day, YYYY-MM-DD; left out: the next Monday"},
+             {"weeks", "4 to 16; left out: 4"},
+             {"sessions_per_week", "1 to 5; left out: 3"},
+             {"minutes", "a session, 20 to 120; left out: 60"},
+             {"kit", "the gym; left out: where the thrower trains"},
+             {"training_days", "monday ... sunday, with commas; left out: any free day"}},
+            &plan_block, &block_words),
         make_operation("block", "A kept block, with what has been logged against it.", Effect::reads,
-                       {{"block", "its id, or a thrower's name for the newest"}, {"week", "only this week; left out: all"}}, &block,
-                       &block_words),
-        make_operation("load_bar", "Which plates make this load in this gym, what is nearest, and the warm-up on the way.",
-                       Effect::reads,
-                       {{"kit", "the gym; left out: the first"},
-                        {"means", "straight_bar, hex_bar, dumbbell_pair, column ...; left out: straight_bar"},
-                        {"item", "one bar or column by its label"},
-                        {"target_lb", "the load wanted, in lb"},
-                        {"target_kg", "or in kg"}},
-                       &load_bar, &load_bar_words),
-        make_operation("override_caution", "Take an exercise a caution speaks against, for a reason that is kept for good.",
+                       {{"block", "its id, or a thrower's name for the newest"},
+                        {"week", "only this week; left out: all"}},
+                       &block, &block_words),
+        make_operation(
+            "load_bar",
+            "Which plates make this load in this gym, what is nearest, and the warm-up on the way.",
+            Effect::reads,
+            {{"kit", "the gym; left out: the first"},
+             {"means", "straight_bar, hex_bar, dumbbell_pair, column ...; left out: straight_bar"},
+             {"item", "one bar or column by its label"},
+             {"target_lb", "the load wanted, in lb"},
+             {"target_kg", "or in kg"}},
+            &load_bar, &load_bar_words),
+        make_operation("override_caution",
+                       "Take an exercise a caution speaks against, for a reason that is kept for good.",
                        Effect::writes,
                        {{"athlete", "the thrower's name or id"},
                         {"exercise", "the exercise's key"},
@@ -137,9 +159,10 @@ std::vector<Operation> prescription_operations() {
                         {"reason", "why, at least 10 characters"},
                         {"coach", "who takes the decision"}},
                        &override_caution, &override_words),
-        make_operation("catalogue", "The exercises, tests, kits and cautions there are.", Effect::reads, {}, &catalogue, &catalogue_words),
+        make_operation("catalogue", "The exercises, tests, kits and cautions there are.", Effect::reads, {},
+                       &catalogue, &catalogue_words),
         method_operation(),
     };
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -1,9 +1,9 @@
 // The operations that keep records: files in and out, tests, throws, sets, the demo facility.
+#include "operations/demo.h"
 #include "operations/export_records.h"
 #include "operations/import_records.h"
 #include "operations/inside/terminal_text.h"
 #include "operations/log_set.h"
-#include "operations/demo.h"
 #include "operations/make_operation.h"
 #include "operations/record_test.h"
 #include "operations/record_throws.h"
@@ -19,7 +19,8 @@ std::string import_words(const value& answer) {
     for (const auto& line : answer.at("lines").as_array()) {
         const std::string start = "line " + number_said(line.at("line"), 0) + ": ";
         const auto& refusal = line.at("refusal");
-        text += paragraph(start + (refusal.is_object() ? "REFUSED. " + said(refusal.at("sentence")) : said(line.at("words"))));
+        text += paragraph(start + (refusal.is_object() ? "REFUSED. " + said(refusal.at("sentence"))
+                                                       : said(line.at("words"))));
     }
     return text + paragraph(said(answer.at("words")));
 }
@@ -27,12 +28,14 @@ std::string import_words(const value& answer) {
 std::string export_words(const value& answer) {
     std::string text;
     for (const auto& file : answer.at("files").as_array())
-        text += padded(said(file.at("name")), 24) + number_said(value(file.at("text").as_string().size()), 0) + " bytes\n";
+        text += padded(said(file.at("name")), 24) +
+                number_said(value(file.at("text").as_string().size()), 0) + " bytes\n";
     return text + "Give --folder to write them.\n";
 }
 
 std::string test_words(const value& answer) {
-    if (!said(answer.at("question")).empty()) return paragraph(said(answer.at("question")) + " Send it again with --keep yes to keep it.");
+    if (!said(answer.at("question")).empty())
+        return paragraph(said(answer.at("question")) + " Send it again with --keep yes to keep it.");
     return list_said(answer.at("words"), "") + list_said(answer.at("warnings"), "Note: ");
 }
 
@@ -43,43 +46,49 @@ std::string throws_words(const value& answer) {
     return text + list_said(answer.at("stop_and_refer"), "- ");
 }
 
-std::string plain_words(const value& answer) { return paragraph(said(answer.at("words"))); }
+std::string plain_words(const value& answer) {
+    return paragraph(said(answer.at("words")));
+}
 
-const Meanings throw_meanings{{"athlete", "the thrower's name or id"},
-                              {"date", "YYYY-MM-DD"},
-                              {"setting", "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin"},
-                              {"count", "throws, 1 to 400"},
-                              {"effort_percent", "intended effort, 10 to 100"},
-                              {"speed_mph", "mean speed, in mph"},
-                              {"speed_ms", "or in m/s"},
-                              {"distance_ft", "in feet"},
-                              {"distance_m", "or in metres"},
-                              {"ball_mass_lb", "of the ball, in lb"},
-                              {"ball_mass_kg", "or in kg"},
-                              {"soreness_before", "0 none to 10 worst imaginable"},
-                              {"soreness_after", "0 to 10"},
-                              {"soreness_next_day", "0 to 10"},
-                              {"note", "anything worth keeping"}};
+const Meanings throw_meanings{
+    {"athlete", "the thrower's name or id"},
+    {"date", "YYYY-MM-DD"},
+    {"setting", "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin"},
+    {"count", "throws, 1 to 400"},
+    {"effort_percent", "intended effort, 10 to 100"},
+    {"speed_mph", "mean speed, in mph"},
+    {"speed_ms", "or in m/s"},
+    {"distance_ft", "in feet"},
+    {"distance_m", "or in metres"},
+    {"ball_mass_lb", "of the ball, in lb"},
+    {"ball_mass_kg", "or in kg"},
+    {"soreness_before", "0 none to 10 worst imaginable"},
+    {"soreness_after", "0 to 10"},
+    {"soreness_next_day", "0 to 10"},
+    {"note", "anything worth keeping"}};
 
-const Meanings set_meanings{{"key", "made on the device, 8 to 64 letters, digits or '-'; the same key is the same set"},
-                            {"athlete", "the thrower's name or id"},
-                            {"date", "YYYY-MM-DD"},
-                            {"exercise", "the exercise's key"},
-                            {"set_number", "1 to 40"},
-                            {"load_kg", "total load in kg; pull-ups: added load"},
-                            {"load_lb", "or in lb"},
-                            {"reps", "repetitions done"},
-                            {"reps_in_reserve", "how many more would have gone, 0 to 20"},
-                            {"speed_ms", "of the ball, in m/s"},
-                            {"speed_mph", "or in mph"},
-                            {"block", "the block's id"},
-                            {"note", "anything worth keeping"}};
+const Meanings set_meanings{
+    {"key", "made on the device, 8 to 64 letters, digits or '-'; the same key is the same set"},
+    {"athlete", "the thrower's name or id"},
+    {"date", "YYYY-MM-DD"},
+    {"exercise", "the exercise's key"},
+    {"set_number", "1 to 40"},
+    {"load_kg", "total load in kg; pull-ups: added load"},
+    {"load_lb", "or in lb"},
+    {"reps", "repetitions done"},
+    {"reps_in_reserve", "how many more would have gone, 0 to 20"},
+    {"speed_ms", "of the ball, in m/s"},
+    {"speed_mph", "or in mph"},
+    {"block", "the block's id"},
+    {"note", "anything worth keeping"}};
 
-}  // namespace
+} // namespace
 
 std::vector<Operation> record_operations() {
     return {
-        make_operation("record_test", "Keep one test of one thrower and day; asks first when it is far from expected.", Effect::writes,
+        make_operation("record_test",
+                       "Keep one test of one thrower and day; asks first when it is far from expected.",
+                       Effect::writes,
                        {{"athlete", "the thrower's name or id"},
                         {"date", "YYYY-MM-DD"},
                         {"test", "the test kind's key"},
@@ -91,20 +100,22 @@ std::vector<Operation> record_operations() {
                         {"note", "anything worth keeping"},
                         {"keep", "yes: keep it although it is far from expected"}},
                        &record_test, &test_words),
-        make_operation("record_throws", "Keep the throws of one thrower, day and setting, with soreness.", Effect::writes,
-                       throw_meanings, &record_throws, &throws_words),
-        make_operation("log_set", "Keep one set as it was done; it moves that quality's trajectory.", Effect::writes, set_meanings,
-                       &log_set, &plain_words),
-        make_operation("import_records", "Show line by line what a file would add; with take, take it whole.", Effect::writes,
-                       {{"kind", "facility, kit, athletes, test_results, throws, calendar, sets, blocks, block_lines, overrides"},
+        make_operation("record_throws", "Keep the throws of one thrower, day and setting, with soreness.",
+                       Effect::writes, throw_meanings, &record_throws, &throws_words),
+        make_operation("log_set", "Keep one set as it was done; it moves that quality's trajectory.",
+                       Effect::writes, set_meanings, &log_set, &plain_words),
+        make_operation("import_records", "Show line by line what a file would add; with take, take it whole.",
+                       Effect::writes,
+                       {{"kind", "facility, kit, athletes, test_results, throws, calendar, sets, blocks, "
+                                 "block_lines, overrides"},
                         {"text", "the file's content"},
                         {"take", "yes: keep the records; left out: only show"}},
                        &import_records, &import_words),
-        make_operation("export_records", "Write everything kept as files that import_records reads.", Effect::reads, {}, &export_records,
-                       &export_words),
-        make_operation("demo", "Fill an empty store with the invented facility whose truth is known.", Effect::writes,
-                       {{"seed", "whole number; left out: 1"}}, &demo, &plain_words),
+        make_operation("export_records", "Write everything kept as files that import_records reads.",
+                       Effect::reads, {}, &export_records, &export_words),
+        make_operation("demo", "Fill an empty store with the invented facility whose truth is known.",
+                       Effect::writes, {{"seed", "whole number; left out: 1"}}, &demo, &plain_words),
     };
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -20,7 +20,7 @@ struct ShownEstimate {
 };
 BOOST_DESCRIBE_STRUCT(ShownEstimate, (), (value, low, high, unit, decimals))
 
-struct ShownPoint {  // one day of a trajectory
+struct ShownPoint { // one day of a trajectory
     std::string date;
     double value;
     double low;
@@ -28,17 +28,19 @@ struct ShownPoint {  // one day of a trajectory
 };
 BOOST_DESCRIBE_STRUCT(ShownPoint, (), (date, value, low, high))
 
-struct ShownTest {  // one measured test day
+struct ShownTest { // one measured test day
     std::string date;
     double value;
     double standard_error;
     std::string side;
     std::string method;
     std::vector<std::string> warnings;
-    bool far_from_expected;  // more than four standard deviations from what the earlier tests foretold
+    bool far_from_expected; // more than four standard deviations from what the earlier tests foretold
     bool from_logged_set;
 };
-BOOST_DESCRIBE_STRUCT(ShownTest, (), (date, value, standard_error, side, method, warnings, far_from_expected, from_logged_set))
+BOOST_DESCRIBE_STRUCT(ShownTest, (),
+                      (date, value, standard_error, side, method, warnings, far_from_expected,
+                       from_logged_set))
 
 struct ShownRefusal {
     int code;
@@ -50,4 +52,4 @@ struct ShownRefusal {
 };
 BOOST_DESCRIBE_STRUCT(ShownRefusal, (), (code, name, sentence, field, given, allowed))
 
-}  // namespace amentum
+} // namespace amentum

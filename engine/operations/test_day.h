@@ -8,14 +8,14 @@
 namespace amentum {
 
 struct TestDayRequest {
-    std::optional<std::string> date;   // left out: today
+    std::optional<std::string> date; // left out: today
 };
 BOOST_DESCRIBE_STRUCT(TestDayRequest, (), (date))
 
 struct TestField {
-    std::string name;      // a field of TrialGiven in the facility's unit: load_lb, speed_mph, angle_deg
-    std::string label;     // "load"
-    std::string unit;      // "lb"
+    std::string name;  // a field of TrialGiven in the facility's unit: load_lb, speed_mph, angle_deg
+    std::string label; // "load"
+    std::string unit;  // "lb"
     bool needed;
 };
 BOOST_DESCRIBE_STRUCT(TestField, (), (name, label, unit, needed))
@@ -25,14 +25,14 @@ struct TestOffered {
     std::string name;
     std::string quality;
     std::string protocol;
-    std::string side_rule;             // none, lead_leg, throwing_arm
+    std::string side_rule; // none, lead_leg, throwing_arm
     std::vector<TestField> fields;
 };
 BOOST_DESCRIBE_STRUCT(TestOffered, (), (test, name, quality, protocol, side_rule, fields))
 
 struct ExpectedResult {
     std::string test;
-    ShownEstimate interval;            // 99 % prediction for a new test on that day
+    ShownEstimate interval; // 99 % prediction for a new test on that day
     std::string last_date;
 };
 BOOST_DESCRIBE_STRUCT(ExpectedResult, (), (test, interval, last_date))
@@ -43,7 +43,7 @@ struct SquadLine {
     std::string sport;
     std::string throwing_hand;
     std::vector<ExpectedResult> expected;
-    std::vector<std::string> done;     // tests already held for that day
+    std::vector<std::string> done; // tests already held for that day
 };
 BOOST_DESCRIBE_STRUCT(SquadLine, (), (athlete, name, sport, throwing_hand, expected, done))
 
@@ -56,4 +56,4 @@ BOOST_DESCRIBE_STRUCT(TestDayAnswer, (), (date, tests, squad))
 
 Result<TestDayAnswer> test_day(Workplace&, const TestDayRequest&);
 
-}  // namespace amentum
+} // namespace amentum

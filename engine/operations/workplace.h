@@ -15,8 +15,8 @@ namespace amentum {
 class Workplace {
 public:
     struct Opening {
-        std::string store_file;             // made when absent; ":memory:" for a store that is forgotten
-        std::optional<Date> today = {};     // fixed for reproducible answers; left out, the computer's own day
+        std::string store_file;         // made when absent; ":memory:" for a store that is forgotten
+        std::optional<Date> today = {}; // fixed for reproducible answers; left out, the computer's own day
     };
     explicit Workplace(const Opening& opening);
     ~Workplace();
@@ -30,4 +30,4 @@ private:
     std::unique_ptr<Inside> inside_;
 };
 
-}  // namespace amentum
+} // namespace amentum

@@ -26,8 +26,8 @@ std::string clause_why(const QualityWorth& worth, const LineStory& story) {
     const int rank = worth.rank(story.what.purpose);
     if (rank > 0) {
         const std::string words = worth.words(story.what.purpose);
-        return (rank == 1 ? "leading limiter, " : "no. " + std::to_string(rank) + " by expected gain, ") + quality +
-               (words.empty() ? "" : ", which " + words);
+        return (rank == 1 ? "leading limiter, " : "number " + std::to_string(rank) + " by expected gain, ") +
+               quality + (words.empty() ? "" : ", which " + words);
     }
     if (worth.led() || story.what.purpose.empty())
         return kept_ready(*story.what.exercise, quality);

@@ -13,16 +13,18 @@
 
 namespace amentum {
 
-std::string describe_chance(double probability);                            // "71 %"
-std::string describe_estimate(double value, Interval band, const ShownUnit&);  // "81.9 mph (80 %: 80.7 to 83.1)"
-std::string describe_difference(double value, Interval band, const ShownUnit&);  // "+0.7 mph (80 %: -0.3 to +1.6)"
+std::string describe_chance(double probability); // "71 %"
+std::string describe_estimate(double value, Interval band,
+                              const ShownUnit&); // "81.9 mph (80 %: 80.7 to 83.1)"
+std::string describe_difference(double value, Interval band,
+                                const ShownUnit&); // "+0.7 mph (80 %: -0.3 to +1.6)"
 
 struct ChangeWords {
-    std::string quality;        // "throwing velocity"
-    double measured;            // all in SI, shown by `unit`
+    std::string quality; // "throwing velocity"
+    double measured;     // all in SI, shown by `unit`
     double likely;
     Interval band;
-    double chance_gained;       // P(> smallest worthwhile)
+    double chance_gained; // P(> smallest worthwhile)
     double chance_lost;
     double smallest_worthwhile;
     double smallest_detectable;
@@ -33,9 +35,10 @@ struct ChangeWords {
 std::string describe_change(const ChangeWords&, const ShownUnit&);
 
 // "3 days since the last hard throw (2026-03-02, game)"; "no throws are recorded".
-std::string describe_hard_throw(std::optional<int> days, std::optional<Date> when, const std::string& setting);
+std::string describe_hard_throw(std::optional<int> days, std::optional<Date> when,
+                                const std::string& setting);
 
 // The one sentence that stands on every sheet and page that prescribes.
 std::string describe_limits_of_tool();
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,11 +14,11 @@ namespace amentum {
 
 struct ShownUnit {
     std::string unit;
-    double factor;  // shown = SI x factor
+    double factor; // shown = SI x factor
     int decimals;
 };
 
 ShownUnit shown_unit(TestUnit unit, const Facility& facility);
 ShownUnit shown_mass(MassUnit unit);
 
-}  // namespace amentum
+} // namespace amentum

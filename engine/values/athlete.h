@@ -33,7 +33,10 @@ inline constexpr std::array<std::pair<Sport, std::string_view>, 3> words_of<Spor
     {{Sport::baseball, "baseball"}, {Sport::softball, "softball"}, {Sport::javelin, "javelin"}}};
 template <>
 inline constexpr std::array<std::pair<Role, std::string_view>, 4> words_of<Role>{
-    {{Role::pitcher, "pitcher"}, {Role::catcher, "catcher"}, {Role::fielder, "fielder"}, {Role::thrower, "thrower"}}};
+    {{Role::pitcher, "pitcher"},
+     {Role::catcher, "catcher"},
+     {Role::fielder, "fielder"},
+     {Role::thrower, "thrower"}}};
 template <>
 inline constexpr std::array<std::pair<Level, std::string_view>, 5> words_of<Level>{
     {{Level::youth, "youth"},
@@ -43,22 +46,22 @@ inline constexpr std::array<std::pair<Level, std::string_view>, 5> words_of<Leve
      {Level::professional, "professional"}}};
 
 struct Athlete {
-    AthleteId id;      // slug of the name
-    std::string name;  // unique in the facility
+    AthleteId id;     // slug of the name
+    std::string name; // unique in the facility
     Date birth_date;
     Sex sex;
     Hand throwing_hand;
     Sport sport;
     Role role;
     Level level;
-    std::optional<Length> stature;         // 1.0 to 2.4 m
-    std::optional<Length> sitting_height;  // 0.5 to 1.3 m
-    std::optional<double> training_years;  // of supervised strength training, 0 to 40
+    std::optional<Length> stature;        // 1.0 to 2.4 m
+    std::optional<Length> sitting_height; // 0.5 to 1.3 m
+    std::optional<double> training_years; // of supervised strength training, 0 to 40
     std::vector<std::string> restrictions;
-    KitId kit;             // where the athlete trains
-    std::string guardian;  // whom to tell, for a minor; may be empty
+    KitId kit;            // where the athlete trains
+    std::string guardian; // whom to tell, for a minor; may be empty
 
     friend bool operator==(const Athlete&, const Athlete&) = default;
 };
 
-}  // namespace amentum
+} // namespace amentum

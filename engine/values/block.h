@@ -14,22 +14,22 @@ namespace amentum {
 
 // One line of a session sheet. Identified by block, week, session and order.
 struct BlockLine {
-    int week;     // 1 ...
-    int session;  // 1 ... within the week
+    int week;    // 1 ...
+    int session; // 1 ... within the week
     Date date;
-    int order;    // 1 ... within the session
+    int order; // 1 ... within the session
     std::string exercise;
     Part part;
     int sets;
     int reps;
-    std::optional<double> intensity;        // fraction of the lift's estimated maximum
-    std::optional<double> reps_in_reserve;  // at the end of each set
-    std::optional<Mass> load;               // makeable, total as the lift counts it; none for body and band work
-    std::string load_words;                 // "hex bar + 45, 25 a side"; "4 lb ball"; "red band"
+    std::optional<double> intensity;       // fraction of the lift's estimated maximum
+    std::optional<double> reps_in_reserve; // at the end of each set
+    std::optional<Mass> load; // makeable, total as the lift counts it; none for body and band work
+    std::string load_words;   // "hex bar + 45, 25 a side"; "4 lb ball"; "red band"
     double rest_minutes;
-    std::string purpose;                    // quality key it serves
-    std::string reason;                     // one sentence: why this, why here, which limit shaped it
-    std::vector<std::string> overridden;    // caution keys overridden with a kept reason
+    std::string purpose;                 // quality key it serves
+    std::string reason;                  // one sentence: why this, why here, which limit shaped it
+    std::vector<std::string> overridden; // caution keys overridden with a kept reason
 
     friend bool operator==(const BlockLine&, const BlockLine&) = default;
 };
@@ -38,28 +38,28 @@ struct Block {
     BlockId id;
     AthleteId athlete;
     KitId kit;
-    Date start;             // the first day of week 1
-    int weeks;              // 4 to 16
-    int sessions_per_week;  // 1 to 5
-    double minutes;         // a session, 20 to 120
+    Date start;            // the first day of week 1
+    int weeks;             // 4 to 16
+    int sessions_per_week; // 1 to 5
+    double minutes;        // a session, 20 to 120
     std::vector<BlockLine> lines;
-    std::vector<std::string> notes;  // what could not be met, and why
-    std::string model;               // versions of planner and priors, and the hash of the data they saw
+    std::vector<std::string> notes; // what could not be met, and why
+    std::string model;              // versions of planner and priors, and the hash of the data they saw
 
     friend bool operator==(const Block&, const Block&) = default;
 };
 
 // One set, as it was done. `key` is made on the device; the same key twice is the same set.
 struct SetDone {
-    std::string key;  // 8 to 64 letters, digits, '-'
+    std::string key; // 8 to 64 letters, digits, '-'
     AthleteId athlete;
     Date date;
     std::string exercise;
-    int set_number;                         // 1 to 40
-    std::optional<Mass> load;               // total, as the lift counts it; pull-ups: added
+    int set_number;           // 1 to 40
+    std::optional<Mass> load; // total, as the lift counts it; pull-ups: added
     std::optional<int> reps;
     std::optional<double> reps_in_reserve;
-    std::optional<Speed> speed;             // of the ball
+    std::optional<Speed> speed; // of the ball
     std::optional<BlockId> block;
     std::string note;
 
@@ -71,11 +71,11 @@ struct Override {
     AthleteId athlete;
     std::string exercise;
     std::string caution;
-    std::string reason;  // at least 10 characters
+    std::string reason; // at least 10 characters
     std::string coach;
     Date date;
 
     friend bool operator==(const Override&, const Override&) = default;
 };
 
-}  // namespace amentum
+} // namespace amentum

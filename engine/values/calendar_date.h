@@ -19,12 +19,12 @@ public:
     static Date from(std::chrono::year_month_day day);
     int days_since_1970() const { return days_; }
     std::chrono::year_month_day calendar() const;
-    std::string text() const;                    // 2026-03-14
-    int iso_weekday() const;                     // 1 Monday ... 7 Sunday
+    std::string text() const; // 2026-03-14
+    int iso_weekday() const;  // 1 Monday ... 7 Sunday
     friend auto operator<=>(const Date&, const Date&) = default;
     friend Date operator+(Date d, int days) { return Date(d.days_ + days); }
     friend Date operator-(Date d, int days) { return Date(d.days_ - days); }
-    friend int operator-(Date a, Date b) { return a.days_ - b.days_; }  // days from b to a
+    friend int operator-(Date a, Date b) { return a.days_ - b.days_; } // days from b to a
 
 private:
     explicit Date(int days) : days_(days) {}
@@ -33,6 +33,6 @@ private:
 
 Result<Date> parse_date(std::string_view text, std::string field);
 int whole_years(Date birth, Date on);
-double decimal_years(Date birth, Date on);  // days / 365.25
+double decimal_years(Date birth, Date on); // days / 365.25
 
-}  // namespace amentum
+} // namespace amentum

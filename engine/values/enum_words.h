@@ -18,22 +18,25 @@ inline constexpr std::array<std::pair<E, std::string_view>, 0> words_of{};
 template <class E>
 std::string word(E value) {
     for (const auto& [each, text] : words_of<E>)
-        if (each == value) return std::string(text);
-    return "?";  // a value outside the enumeration: a broken contract, visible on any screen
+        if (each == value)
+            return std::string(text);
+    return "?"; // a value outside the enumeration: a broken contract, visible on any screen
 }
 
 template <class E>
 std::optional<E> from_word(std::string_view text) {
     for (const auto& [each, word] : words_of<E>)
-        if (word == text) return each;
+        if (word == text)
+            return each;
     return std::nullopt;
 }
 
 template <class E>
 std::vector<std::string> all_words() {
     std::vector<std::string> all;
-    for (const auto& [each, word] : words_of<E>) all.emplace_back(word);
+    for (const auto& [each, word] : words_of<E>)
+        all.emplace_back(word);
     return all;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -11,7 +11,9 @@ namespace amentum {
 enum class SpeedUnit { mph, metres_per_second, kilometres_per_hour };
 template <>
 inline constexpr std::array<std::pair<SpeedUnit, std::string_view>, 3> words_of<SpeedUnit>{
-    {{SpeedUnit::mph, "mph"}, {SpeedUnit::metres_per_second, "m/s"}, {SpeedUnit::kilometres_per_hour, "km/h"}}};
+    {{SpeedUnit::mph, "mph"},
+     {SpeedUnit::metres_per_second, "m/s"},
+     {SpeedUnit::kilometres_per_hour, "km/h"}}};
 
 enum class LengthUnit { inches, centimetres };
 template <>
@@ -27,4 +29,4 @@ struct Facility {
     friend bool operator==(const Facility&, const Facility&) = default;
 };
 
-}  // namespace amentum
+} // namespace amentum

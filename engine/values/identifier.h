@@ -25,4 +25,4 @@ using BlockId = Id<Block>;
 
 std::string slug(std::string_view name);
 
-}  // namespace amentum
+} // namespace amentum

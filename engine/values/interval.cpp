@@ -5,6 +5,8 @@
 
 namespace amentum {
 
-double normal_cdf(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
+double normal_cdf(double z) {
+    return 0.5 * std::erfc(-z / std::numbers::sqrt2);
+}
 
-}  // namespace amentum
+} // namespace amentum

@@ -6,10 +6,10 @@
 
 namespace amentum {
 
-inline constexpr double z80 = 1.2815515655446004;  // 90th percentile of N(0,1): central 80 %
-inline constexpr double z90 = 1.6448536269514722;  // 95th: central 90 %
-inline constexpr double z95 = 1.959963984540054;   // 97.5th: central 95 %
-inline constexpr double z99 = 2.5758293035489004;  // 99.5th: central 99 %
+inline constexpr double z80 = 1.2815515655446004; // 90th percentile of N(0,1): central 80 %
+inline constexpr double z90 = 1.6448536269514722; // 95th: central 90 %
+inline constexpr double z95 = 1.959963984540054;  // 97.5th: central 95 %
+inline constexpr double z99 = 2.5758293035489004; // 99.5th: central 99 %
 
 struct Interval {
     double low;
@@ -24,6 +24,6 @@ struct Estimate {
     }
 };
 
-double normal_cdf(double z);  // P(N(0,1) < z), by erfc
+double normal_cdf(double z); // P(N(0,1) < z), by erfc
 
-}  // namespace amentum
+} // namespace amentum

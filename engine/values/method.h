@@ -16,25 +16,26 @@
 namespace amentum {
 
 struct MethodInput {
-    std::string name;                       // ends in its unit: load_kg, distance_m, angle_deg, reps
+    std::string name; // ends in its unit: load_kg, distance_m, angle_deg, reps
     std::string meaning;
-    double low = 0;                         // ignored when choices are given
+    double low = 0; // ignored when choices are given
     double high = 0;
-    std::vector<std::string> choices = {};  // when given, the input is one of these words
-    std::optional<std::string> otherwise = {};  // the value when it is left out; without it the input is needed
-    bool list = false;                      // several numbers: "84.1,84.9,85.2"
+    std::vector<std::string> choices = {}; // when given, the input is one of these words
+    std::optional<std::string> otherwise =
+        {};            // the value when it is left out; without it the input is needed
+    bool list = false; // several numbers: "84.1,84.9,85.2"
 };
 
 struct MethodOutput {
     std::string name;
     double value;
-    std::string unit;                            // "kg", "m/s", "1" for a ratio or a chance
+    std::string unit; // "kg", "m/s", "1" for a ratio or a chance
     std::optional<double> standard_error = {};
 };
 
 struct MethodAnswer {
     std::vector<MethodOutput> outputs;
-    std::vector<std::string> notes = {};  // warnings in whole sentences
+    std::vector<std::string> notes = {}; // warnings in whole sentences
 };
 
 class MethodArguments {
@@ -52,10 +53,10 @@ private:
 };
 
 struct Method {
-    std::string name;      // snake_case, a noun: one_rep_max
-    std::string question;  // what it answers, one line
+    std::string name;     // snake_case, a noun: one_rep_max
+    std::string question; // what it answers, one line
     std::vector<MethodInput> inputs;
-    std::vector<std::string> sources;  // keys of docs/sources.md
+    std::vector<std::string> sources; // keys of docs/sources.md
     std::function<Result<MethodAnswer>(const MethodArguments&)> run;
 };
 
@@ -63,4 +64,4 @@ struct Method {
 Result<MethodArguments> check_arguments(const std::vector<MethodInput>& inputs,
                                         const std::map<std::string, std::string>& given);
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,10 +10,11 @@ namespace {
 
 char folded(char c) {
     const char lower = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-    return lower == '_' || lower == ' ' ? '-' : lower;  // find_limiters, find-limiters and "find limiters" are one
+    return lower == '_' || lower == ' ' ? '-'
+                                        : lower; // find_limiters, find-limiters and "find limiters" are one
 }
 
-}  // namespace
+} // namespace
 
 std::size_t edit_distance(std::string_view a, std::string_view b) {
     std::vector<std::size_t> row(b.size() + 1);
@@ -35,7 +36,8 @@ std::optional<std::string> nearest_name(std::string_view given, std::span<const 
     std::size_t best_distance = 0;
     for (const auto& name : known) {
         const std::size_t distance = edit_distance(given, name);
-        if (distance * 3 > std::max(name.size(), given.size())) continue;
+        if (distance * 3 > std::max(name.size(), given.size()))
+            continue;
         if (!best || distance < best_distance) {
             best = name;
             best_distance = distance;
@@ -44,4 +46,4 @@ std::optional<std::string> nearest_name(std::string_view given, std::span<const 
     return best;
 }
 
-}  // namespace amentum
+} // namespace amentum

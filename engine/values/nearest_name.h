@@ -15,4 +15,4 @@ namespace amentum {
 std::size_t edit_distance(std::string_view a, std::string_view b);
 std::optional<std::string> nearest_name(std::string_view given, std::span<const std::string> known);
 
-}  // namespace amentum
+} // namespace amentum

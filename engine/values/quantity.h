@@ -109,7 +109,7 @@ private:
 
 class Force : public Quantity<Force> {
 public:
-    static constexpr double newtons_per_kilogram_force = 9.80665;  // standard gravity, exact [NistSp811, B.8]
+    static constexpr double newtons_per_kilogram_force = 9.80665; // standard gravity, exact [NistSp811, B.8]
     static constexpr Force newtons(double x) { return Force(x); }
     constexpr double newtons() const { return si_; }
 
@@ -118,4 +118,4 @@ private:
     explicit constexpr Force(double si) : Quantity(si) {}
 };
 
-}  // namespace amentum
+} // namespace amentum

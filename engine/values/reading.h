@@ -30,25 +30,25 @@ inline constexpr std::array<std::pair<PlaceMeasured, std::string_view>, 3> words
 struct Reading {
     AthleteId athlete;
     Date date;
-    std::string test;  // key of data/test_kinds.csv
+    std::string test; // key of data/test_kinds.csv
     Side side = Side::none;
-    int trial = 1;     // 1 to 60
+    int trial = 1; // 1 to 60
 
-    std::optional<Mass> load;                // external load; pull-ups: added load, negative when assisted
-    std::optional<int> reps;                 // clean repetitions
-    std::optional<double> reps_in_reserve;   // 0 when the set ended at failure
+    std::optional<Mass> load;              // external load; pull-ups: added load, negative when assisted
+    std::optional<int> reps;               // clean repetitions
+    std::optional<double> reps_in_reserve; // 0 when the set ended at failure
     std::optional<Mass> body_mass;
     std::optional<Speed> speed;
-    std::optional<Angle> radar_angle;        // between the radar's line and the ball's path
-    std::optional<Length> distance;          // of a throw, from the point of release; of a bound
-    std::optional<Length> release_height;    // above the landing place
-    std::optional<Angle> release_angle;      // above level
+    std::optional<Angle> radar_angle;     // between the radar's line and the ball's path
+    std::optional<Length> distance;       // of a throw, from the point of release; of a bound
+    std::optional<Length> release_height; // above the landing place
+    std::optional<Angle> release_angle;   // above level
     std::optional<Duration> flight_time;
-    std::optional<Length> height;            // of a jump measured directly; of the athlete
+    std::optional<Length> height; // of a jump measured directly; of the athlete
     std::optional<Angle> angle;
     std::optional<Force> force;
 
-    std::string device;  // "radar 1", "mat 2": never compared with another device without saying so
+    std::string device; // "radar 1", "mat 2": never compared with another device without saying so
     std::string rater;
     PlaceMeasured place = PlaceMeasured::unknown;
     std::string note;
@@ -62,15 +62,16 @@ struct TestResult {
     Date date;
     std::string test;
     Side side;
-    double value;           // in the test kind's unit
-    double standard_error;  // of this day's value as a measure of the athlete's level: trial and day error together
+    double value; // in the test kind's unit
+    double
+        standard_error; // of this day's value as a measure of the athlete's level: trial and day error together
     int trials;
-    std::string method;                  // "Epley, 5 repetitions", "mean of 5 throws, radar 1, out_of_hand"
-    std::vector<std::string> warnings;   // whole sentences
+    std::string method;                // "Epley, 5 repetitions", "mean of 5 throws, radar 1, out_of_hand"
+    std::vector<std::string> warnings; // whole sentences
     std::vector<std::string> sources;
     std::string device;
     std::string rater;
     PlaceMeasured place = PlaceMeasured::unknown;
 };
 
-}  // namespace amentum
+} // namespace amentum

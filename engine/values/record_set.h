@@ -29,4 +29,4 @@ struct RecordSet {
     friend bool operator==(const RecordSet&, const RecordSet&) = default;
 };
 
-}  // namespace amentum
+} // namespace amentum

@@ -13,10 +13,13 @@ constexpr std::array<RefusalKind, 16> table{{
     {missing_field, "missing_field", "A field that is needed was not given."},
     {unknown_field, "unknown_field", "The request has no field of that name."},
     {wrong_type, "wrong_type", "The field holds text where a number is needed, or the like."},
-    {out_of_range, "out_of_range", "The number lies outside what is possible, or outside the published range."},
+    {out_of_range, "out_of_range",
+     "The number lies outside what is possible, or outside the published range."},
     {unknown_choice, "unknown_choice", "The word is not one of the words allowed there."},
-    {impossible_date, "impossible_date", "The day does not exist, or cannot be meant (a birth date in the future)."},
-    {unreadable_file, "unreadable_file", "The file is not readable as a table: quoting, encoding or header line."},
+    {impossible_date, "impossible_date",
+     "The day does not exist, or cannot be meant (a birth date in the future)."},
+    {unreadable_file, "unreadable_file",
+     "The file is not readable as a table: quoting, encoding or header line."},
     {unknown_name, "unknown_name", "Nothing of that name is held."},
     {already_held, "already_held", "The same record is held with other values."},
     {two_units, "two_units", "One quantity is given twice, in two units."},
@@ -24,13 +27,16 @@ constexpr std::array<RefusalKind, 16> table{{
     {too_few_data, "too_few_data", "The records cannot answer this yet."},
     {load_not_makeable, "load_not_makeable", "The gym's equipment cannot make such a load."},
     {no_block_fits, "no_block_fits", "The limits given leave no block."},
-    {caution_needs_reason, "caution_needs_reason", "A caution stands; overriding it needs a reason, which is kept."},
-    {blocked_by_guard_rail, "blocked_by_guard_rail", "A rule forbids it, and the rule cannot be overridden here."},
+    {caution_needs_reason, "caution_needs_reason",
+     "A caution stands; overriding it needs a reason, which is kept."},
+    {blocked_by_guard_rail, "blocked_by_guard_rail",
+     "A rule forbids it, and the rule cannot be overridden here."},
 }};
 
 std::string joined(std::span<const std::string> words) {
     std::string text;
-    for (const auto& word : words) text += (text.empty() ? "" : ", ") + word;
+    for (const auto& word : words)
+        text += (text.empty() ? "" : ", ") + word;
     return text;
 }
 
@@ -39,13 +45,16 @@ std::string did_you_mean(const std::string& given, std::span<const std::string> 
     return near ? " Did you mean \"" + *near + "\"?" : "";
 }
 
-}  // namespace
+} // namespace
 
-std::span<const RefusalKind> refusal_kinds() { return table; }
+std::span<const RefusalKind> refusal_kinds() {
+    return table;
+}
 
 const RefusalKind& refusal_kind(RefusalCode code) {
     for (const auto& kind : table)
-        if (kind.code == code) return kind;
+        if (kind.code == code)
+            return kind;
     assert(!"every RefusalCode stands in the table");
     return table.front();
 }
@@ -54,23 +63,26 @@ Refusal refuse_missing(std::string field, std::string what_it_is) {
     return {missing_field, "Please give " + field + ": " + what_it_is + ".", field, "", what_it_is};
 }
 
-Refusal refuse_range(std::string field, double given, double low, double high, std::string unit, std::string why) {
+Refusal refuse_range(std::string field, double given, double low, double high, std::string unit,
+                     std::string why) {
     const std::string space = unit.empty() ? "" : " " + unit;
     const std::string allowed = format_shortest(low) + " to " + format_shortest(high) + space;
     std::string sentence = field + " is " + format_shortest(given) + space + ", but must be " + allowed + ".";
-    if (!why.empty()) sentence += " " + why;
+    if (!why.empty())
+        sentence += " " + why;
     return {out_of_range, sentence, field, format_shortest(given), allowed};
 }
 
 Refusal refuse_choice(std::string field, std::string given, std::span<const std::string> choices) {
     const std::string allowed = "one of " + joined(choices);
-    return {unknown_choice, field + " is \"" + given + "\", but must be " + allowed + "." + did_you_mean(given, choices),
+    return {unknown_choice,
+            field + " is \"" + given + "\", but must be " + allowed + "." + did_you_mean(given, choices),
             field, given, allowed};
 }
 
 Refusal refuse_unknown(std::string field, std::string given, std::span<const std::string> known) {
-    return {unknown_name, "There is no " + field + " \"" + given + "\"." + did_you_mean(given, known), field, given,
-            known.size() <= 12 ? joined(known) : std::to_string(known.size()) + " names are known"};
+    return {unknown_name, "There is no " + field + " \"" + given + "\"." + did_you_mean(given, known), field,
+            given, known.size() <= 12 ? joined(known) : std::to_string(known.size()) + " names are known"};
 }
 
-}  // namespace amentum
+} // namespace amentum

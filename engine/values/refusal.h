@@ -15,30 +15,30 @@
 namespace amentum {
 
 enum class RefusalCode {
-    missing_field = 101,        // a field that is needed was not given
-    unknown_field = 102,        // a field that the request does not have
-    wrong_type = 103,           // text where a number is needed, and the like
-    out_of_range = 104,         // a number outside what is possible or published
-    unknown_choice = 105,       // a word that is not one of the allowed words
-    impossible_date = 106,      // 30 February; a birth date in the future
-    unreadable_file = 107,      // not RFC 4180, not UTF-8, no header line
-    unknown_name = 201,         // no such athlete, kit, exercise, block, method
-    already_held = 202,         // the same key is held with other values
-    two_units = 203,            // the same quantity in two units on one line
-    method_does_not_apply = 301,  // a published method outside its published range
-    too_few_data = 302,         // the data cannot answer
-    load_not_makeable = 401,    // no such load with the plates owned
-    no_block_fits = 402,        // the limits leave no block
+    missing_field = 101,         // a field that is needed was not given
+    unknown_field = 102,         // a field that the request does not have
+    wrong_type = 103,            // text where a number is needed, and the like
+    out_of_range = 104,          // a number outside what is possible or published
+    unknown_choice = 105,        // a word that is not one of the allowed words
+    impossible_date = 106,       // 30 February; a birth date in the future
+    unreadable_file = 107,       // not RFC 4180, not UTF-8, no header line
+    unknown_name = 201,          // no such athlete, kit, exercise, block, method
+    already_held = 202,          // the same key is held with other values
+    two_units = 203,             // the same quantity in two units on one line
+    method_does_not_apply = 301, // a published method outside its published range
+    too_few_data = 302,          // the data cannot answer
+    load_not_makeable = 401,     // no such load with the plates owned
+    no_block_fits = 402,         // the limits leave no block
     caution_needs_reason = 501,  // a caution is overridden without a reason
-    blocked_by_guard_rail = 502,  // a rule that no one may override
+    blocked_by_guard_rail = 502, // a rule that no one may override
 };
 
 struct Refusal {
     RefusalCode code;
-    std::string sentence;  // whole, in plain words; never "invalid input"
-    std::string field;     // "load_lb", or "line 7, load_lb"; empty when no one field is to blame
-    std::string given;     // as it was given; empty when nothing was
-    std::string allowed;   // "1 to 15", "one of left, right, both"
+    std::string sentence; // whole, in plain words; never "invalid input"
+    std::string field;    // "load_lb", or "line 7, load_lb"; empty when no one field is to blame
+    std::string given;    // as it was given; empty when nothing was
+    std::string allowed;  // "1 to 15", "one of left, right, both"
 
     friend bool operator==(const Refusal&, const Refusal&) = default;
 };
@@ -61,13 +61,25 @@ public:
     Result(Refusal refusal) : held_(std::move(refusal)) {}
 
     explicit operator bool() const { return std::holds_alternative<T>(held_); }
-    const T& value() const& { assert(*this); return *std::get_if<T>(&held_); }
-    T&& value() && { assert(*this); return std::move(*std::get_if<T>(&held_)); }
+    const T& value() const& {
+        assert(*this);
+        return *std::get_if<T>(&held_);
+    }
+    T&& value() && {
+        assert(*this);
+        return std::move(*std::get_if<T>(&held_));
+    }
     const T& operator*() const& { return value(); }
     T&& operator*() && { return std::move(*this).value(); }
     const T* operator->() const { return &value(); }
-    T* operator->() { assert(*this); return std::get_if<T>(&held_); }
-    const Refusal& refusal() const { assert(!*this); return *std::get_if<Refusal>(&held_); }
+    T* operator->() {
+        assert(*this);
+        return std::get_if<T>(&held_);
+    }
+    const Refusal& refusal() const {
+        assert(!*this);
+        return *std::get_if<Refusal>(&held_);
+    }
 
 private:
     std::variant<T, Refusal> held_;
@@ -78,8 +90,9 @@ struct Done {};
 
 // Ready-made sentences, so that the same fault reads the same everywhere.
 Refusal refuse_missing(std::string field, std::string what_it_is);
-Refusal refuse_range(std::string field, double given, double low, double high, std::string unit, std::string why = "");
+Refusal refuse_range(std::string field, double given, double low, double high, std::string unit,
+                     std::string why = "");
 Refusal refuse_choice(std::string field, std::string given, std::span<const std::string> choices);
 Refusal refuse_unknown(std::string field, std::string given, std::span<const std::string> known);
 
-}  // namespace amentum
+} // namespace amentum

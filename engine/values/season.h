@@ -28,12 +28,12 @@ struct ThrowEntry {
     AthleteId athlete;
     Date date;
     ThrowSetting setting;
-    int count;                               // 1 to 400
-    std::optional<double> effort;            // intended, a fraction of full effort, 0.1 to 1
-    std::optional<Speed> speed;              // mean of those measured
+    int count;                    // 1 to 400
+    std::optional<double> effort; // intended, a fraction of full effort, 0.1 to 1
+    std::optional<Speed> speed;   // mean of those measured
     std::optional<Length> distance;
     std::optional<Mass> ball_mass;
-    std::optional<double> soreness_before;   // 0 none to 10 worst imaginable
+    std::optional<double> soreness_before; // 0 none to 10 worst imaginable
     std::optional<double> soreness_after;
     std::optional<double> soreness_next_day;
     std::string note;
@@ -45,20 +45,20 @@ enum class DayKind { game, start, practice, travel, off };
 template <>
 inline constexpr std::array<std::pair<DayKind, std::string_view>, 5> words_of<DayKind>{
     {{DayKind::game, "game"},
-     {DayKind::start, "start"},  // a game this athlete starts as pitcher (or a javelin competition)
+     {DayKind::start, "start"}, // a game this athlete starts as pitcher (or a javelin competition)
      {DayKind::practice, "practice"},
      {DayKind::travel, "travel"},
-     {DayKind::off, "off"}}};  // no training, no throwing
+     {DayKind::off, "off"}}}; // no training, no throwing
 
 // A day, or an unbroken run of days. Identified by athlete, first day and kind.
 struct CalendarEntry {
     AthleteId athlete;
     Date date;
-    Date last_date;  // the same day for a single day
+    Date last_date; // the same day for a single day
     DayKind kind;
     std::string note;
 
     friend bool operator==(const CalendarEntry&, const CalendarEntry&) = default;
 };
 
-}  // namespace amentum
+} // namespace amentum

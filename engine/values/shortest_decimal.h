@@ -16,4 +16,4 @@ std::string format_fixed(double x, int decimals);
 enum class DecimalMark { point, comma };
 std::optional<double> parse_number(std::string_view text, DecimalMark mark = DecimalMark::point);
 
-}  // namespace amentum
+} // namespace amentum

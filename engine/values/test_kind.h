@@ -15,15 +15,15 @@ namespace amentum {
 
 // How raw readings become the test's value; the measurement module has one function for each.
 enum class Measure {
-    one_rep_max,       // load, reps, reps in reserve
-    system_mass_max,   // added load, body mass, reps: pull-ups; value is the added load + body mass
-    split_squat_max,   // external load only, reps, reps in reserve
-    ball_speed,        // radar speed and angle, or distance and release height
-    jump_height,       // flight time, or a height measured directly
-    bound_distance,    // a distance
-    joint_angle,       // trials of one angle, one rater, one tool
-    isometric_force,   // trials of one force
-    session_velocity,  // throws of one session: mean of n
+    one_rep_max,      // load, reps, reps in reserve
+    system_mass_max,  // added load, body mass, reps: pull-ups; value is the added load + body mass
+    split_squat_max,  // external load only, reps, reps in reserve
+    ball_speed,       // radar speed and angle, or distance and release height
+    jump_height,      // flight time, or a height measured directly
+    bound_distance,   // a distance
+    joint_angle,      // trials of one angle, one rater, one tool
+    isometric_force,  // trials of one force
+    session_velocity, // throws of one session: mean of n
     body_mass,
     stature,
 };
@@ -63,9 +63,9 @@ inline constexpr std::array<std::pair<TestUnit, std::string_view>, 5> words_of<T
      {TestUnit::newton, "N"}}};
 
 struct TestKind {
-    std::string key;      // "split_squat_max"
-    std::string name;     // "Rear-foot-elevated split squat"
-    std::string quality;  // key of data/qualities.csv
+    std::string key;     // "split_squat_max"
+    std::string name;    // "Rear-foot-elevated split squat"
+    std::string quality; // key of data/qualities.csv
     Measure measure;
     TestUnit unit;
     Scale scale;
@@ -74,17 +74,17 @@ struct TestKind {
     double day_error;     // SD between days, the trial part taken out (a fraction when logarithmic)
     double plausible_low; // a value outside is refused
     double plausible_high;
-    std::optional<Mass> ball_mass;  // for ball tests: the ball the test is about
-    std::string protocol;           // what is done, in a sentence or two
+    std::optional<Mass> ball_mass; // for ball tests: the ball the test is about
+    std::string protocol;          // what is done, in a sentence or two
     std::vector<std::string> sources;
 };
 
 // What a test can stand for. Its prior slope to velocity is data/velocity_priors.csv.
 struct Quality {
-    std::string key;      // "single_leg_strength"
-    std::string name;     // "Single-leg strength"
-    std::string meaning;  // one line for the coach
-    bool trainable;       // false: body size, velocity itself
+    std::string key;     // "single_leg_strength"
+    std::string name;    // "Single-leg strength"
+    std::string meaning; // one line for the coach
+    bool trainable;      // false: body size, velocity itself
 };
 
-}  // namespace amentum
+} // namespace amentum

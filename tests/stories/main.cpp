@@ -8,10 +8,12 @@
 int main(int count, char** words) {
     std::vector<std::string> files;
     for (int i = 1; i < count; ++i) {
-        if (!std::filesystem::is_directory(words[i])) files.emplace_back(words[i]);
+        if (!std::filesystem::is_directory(words[i]))
+            files.emplace_back(words[i]);
         else
             for (const auto& entry : std::filesystem::directory_iterator(words[i]))
-                if (entry.path().extension() == ".story") files.push_back(entry.path().string());
+                if (entry.path().extension() == ".story")
+                    files.push_back(entry.path().string());
     }
     std::sort(files.begin(), files.end());
     int failed = 0;
@@ -25,7 +27,8 @@ int main(int count, char** words) {
             faults.push_back(broken.what());
         }
         std::cout << (faults.empty() ? "ok      " : "FAILED  ") << story.title << "\n";
-        for (const auto& fault : faults) std::cout << "        " << file << ", " << fault << "\n";
+        for (const auto& fault : faults)
+            std::cout << "        " << file << ", " << fault << "\n";
         failed += !faults.empty();
     }
     std::cout << files.size() - static_cast<std::size_t>(failed) << " passed, " << failed << " failed\n";

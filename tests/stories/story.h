@@ -17,8 +17,8 @@ namespace stories {
 
 struct Step {
     int line;
-    std::string words;                            // "When the coach asks find_limiters"
-    std::vector<std::vector<std::string>> table;  // cells, trimmed
+    std::string words;                           // "When the coach asks find_limiters"
+    std::vector<std::vector<std::string>> table; // cells, trimmed
 };
 
 struct Story {
@@ -32,4 +32,4 @@ Story read_story(const std::string& file);
 // One sentence for each expectation that does not hold, with the story's line; empty when all hold.
 std::vector<std::string> play_story(const Story& story);
 
-}  // namespace stories
+} // namespace stories

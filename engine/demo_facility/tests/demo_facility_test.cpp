@@ -15,10 +15,11 @@ namespace {
 
 const Date last_day = Date::from(std::chrono::year(2026) / 6 / 1);
 
-}  // namespace
+} // namespace
 
 TEST_CASE("the same seed and day give the same records and truth; another seed gives others") {
-    const auto once = make_demo_facility(1, last_day), again = make_demo_facility(1, last_day), other = make_demo_facility(2, last_day);
+    const auto once = make_demo_facility(1, last_day), again = make_demo_facility(1, last_day),
+               other = make_demo_facility(2, last_day);
     CHECK(once.records == again.records);
     CHECK(once.truth == again.truth);
     CHECK(!(once.records == other.records));
@@ -61,14 +62,17 @@ TEST_CASE("no record stands twice, and none lies after the last day but the cale
         CHECK(set.key.size() <= 64);
         CHECK(set.date <= last_day);
     }
-    for (const auto& entry : made.records.throws) CHECK(entry.date <= last_day);
+    for (const auto& entry : made.records.throws)
+        CHECK(entry.date <= last_day);
 }
 
 TEST_CASE("youths grow: taller and faster by the day, adults keep their stature") {
     for (const auto& athlete : demo_athletes(last_day)) {
         const double taller = stature_on(athlete, last_day, demo_days) - stature_on(athlete, last_day, 0);
-        if (age_on(athlete, last_day, 0) >= 16.5) CHECK(taller == doctest::Approx(0));
-        if (age_on(athlete, last_day, demo_days) < 16) CHECK(taller == doctest::Approx(0.055 * demo_days / 365.25).epsilon(1e-6));
+        if (age_on(athlete, last_day, 0) >= 16.5)
+            CHECK(taller == doctest::Approx(0));
+        if (age_on(athlete, last_day, demo_days) < 16)
+            CHECK(taller == doctest::Approx(0.055 * demo_days / 365.25).epsilon(1e-6));
     }
 }
 
@@ -78,11 +82,14 @@ TEST_CASE("velocities lie where published groups lie") {
     int youths = 0, colleges = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed)
         for (const auto& athlete : demo_athletes(last_day)) {
-            if (athlete.sport != Sport::baseball || athlete.role != Role::pitcher) continue;
+            if (athlete.sport != Sport::baseball || athlete.role != Role::pitcher)
+                continue;
             const double ms = simulate_thrower(athlete, last_day, seed).velocity.back();
             const int age = whole_years(athlete.birth_date, last_day);
-            if (age >= 12 && age <= 17) youth += ms, ++youths;
-            if (athlete.level == Level::college) college += ms, ++colleges;
+            if (age >= 12 && age <= 17)
+                youth += ms, ++youths;
+            if (athlete.level == Level::college)
+                college += ms, ++colleges;
         }
     CHECK(youth / youths == doctest::Approx(Speed::miles_per_hour(64).metres_per_second()).epsilon(0.1));
     CHECK(college / colleges == doctest::Approx(35).epsilon(0.06));

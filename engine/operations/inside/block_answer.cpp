@@ -12,21 +12,25 @@ namespace amentum {
 namespace {
 
 const char* weekday_name(Date date) {
-    static const char* names[] = {"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"};
+    static const char* names[] = {"Monday", "Tuesday",  "Wednesday", "Thursday",
+                                  "Friday", "Saturday", "Sunday"};
     return names[date.iso_weekday() - 1];
 }
 
 std::string dose_words(const BlockLine& line, const Exercise* exercise) {
     std::string words = std::to_string(line.sets) + " x " + std::to_string(line.reps);
-    if (exercise && exercise->one_sided) words += " a side";
+    if (exercise && exercise->one_sided)
+        words += " a side";
     return words;
 }
 
 std::string intensity_words(const BlockLine& line) {
     std::string words;
-    if (line.intensity) words = "about " + format_fixed(100 * *line.intensity, 0) + " % of the estimated maximum";
+    if (line.intensity)
+        words = "about " + format_fixed(100 * *line.intensity, 0) + " % of the estimated maximum";
     if (line.reps_in_reserve)
-        words += (words.empty() ? "" : ", ") + std::string("leave ") + format_fixed(*line.reps_in_reserve, 0) + " in reserve";
+        words += (words.empty() ? "" : ", ") + std::string("leave ") +
+                 format_fixed(*line.reps_in_reserve, 0) + " in reserve";
     return words;
 }
 
@@ -38,23 +42,40 @@ int logged(const FacilityView& view, const Block& block, const BlockLine& line) 
     return count;
 }
 
-std::vector<std::string> cautions_against(const ReferenceTables& tables, const Athlete& athlete, const Exercise& exercise) {
+std::vector<std::string> cautions_against(const ReferenceTables& tables, const Athlete& athlete,
+                                          const Exercise& exercise) {
     std::vector<std::string> words;
     for (const auto& key : exercise.cautions)
-        if (std::find(athlete.restrictions.begin(), athlete.restrictions.end(), key) != athlete.restrictions.end())
-            if (const Caution* caution = tables.caution(key)) words.push_back(caution->sentence);
+        if (std::find(athlete.restrictions.begin(), athlete.restrictions.end(), key) !=
+            athlete.restrictions.end())
+            if (const Caution* caution = tables.caution(key))
+                words.push_back(caution->sentence);
     return words;
 }
 
-ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, const Block& block, const BlockLine& line,
-                     const ShownUnit& unit) {
+ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, const Block& block,
+                     const BlockLine& line, const ShownUnit& unit) {
     const Exercise* exercise = inside.tables.exercise(line.exercise);
     const Quality* purpose = inside.tables.quality(line.purpose);
-    ShownLine shown{line.order, line.exercise, exercise ? exercise->name : line.exercise, word(line.part), line.sets, line.reps,
-                    dose_words(line, exercise), {}, unit.unit, line.load_words, intensity_words(line), line.rest_minutes,
-                    exercise ? exercise->setup : "", purpose ? purpose->name : line.purpose, line.reason, {},
+    ShownLine shown{line.order,
+                    line.exercise,
+                    exercise ? exercise->name : line.exercise,
+                    word(line.part),
+                    line.sets,
+                    line.reps,
+                    dose_words(line, exercise),
+                    {},
+                    unit.unit,
+                    line.load_words,
+                    intensity_words(line),
+                    line.rest_minutes,
+                    exercise ? exercise->setup : "",
+                    purpose ? purpose->name : line.purpose,
+                    line.reason,
+                    {},
                     logged(view, block, line)};
-    if (line.load) shown.load = shown_load_in(*line.load, unit);
+    if (line.load)
+        shown.load = shown_load_in(*line.load, unit);
     if (const Athlete* athlete = view.athlete(block.athlete.text); athlete && exercise)
         shown.cautions = cautions_against(inside.tables, *athlete, *exercise);
     return shown;
@@ -63,9 +84,11 @@ ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, 
 // A week with much fewer sets than the fullest week is a reduced one.
 std::string week_words(const Block& block, int week) {
     std::map<int, int> sets;
-    for (const auto& line : block.lines) sets[line.week] += line.sets;
+    for (const auto& line : block.lines)
+        sets[line.week] += line.sets;
     int most = 0;
-    for (const auto& [each, count] : sets) most = std::max(most, count);
+    for (const auto& [each, count] : sets)
+        most = std::max(most, count);
     return sets[week] * 10 <= most * 7 ? "reduced volume" : "";
 }
 
@@ -77,17 +100,24 @@ double minutes_of(const Workplace::Inside& inside, const std::vector<const Block
     return minutes;
 }
 
-std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const FacilityView& view, const Block& block,
-                                      std::optional<int> week, const ShownUnit& unit) {
+std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const FacilityView& view,
+                                      const Block& block, std::optional<int> week, const ShownUnit& unit) {
     std::map<std::pair<int, int>, std::vector<const BlockLine*>> grouped;
     for (const auto& line : block.lines)
-        if (!week || line.week == *week) grouped[{line.week, line.session}].push_back(&line);
+        if (!week || line.week == *week)
+            grouped[{line.week, line.session}].push_back(&line);
     std::vector<ShownSession> sessions;
     for (const auto& [key, lines] : grouped) {
         const Date date = lines.front()->date;
-        ShownSession session{key.first, key.second, date.text(), weekday_name(date), week_words(block, key.first),
-                             minutes_of(inside, lines), {}};
-        for (const auto* line : lines) session.lines.push_back(shown_line(inside, view, block, *line, unit));
+        ShownSession session{key.first,
+                             key.second,
+                             date.text(),
+                             weekday_name(date),
+                             week_words(block, key.first),
+                             minutes_of(inside, lines),
+                             {}};
+        for (const auto* line : lines)
+            session.lines.push_back(shown_line(inside, view, block, *line, unit));
         sessions.push_back(std::move(session));
     }
     return sessions;
@@ -95,29 +125,46 @@ std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const Fac
 
 std::vector<std::string> aims_of(const Workplace::Inside& inside, const Block& block) {
     std::map<std::string, int> sets;
-    for (const auto& line : block.lines) sets[line.purpose] += line.sets;
+    for (const auto& line : block.lines)
+        sets[line.purpose] += line.sets;
     std::vector<std::pair<int, std::string>> ordered;
     for (const auto& [key, count] : sets) {
         const Quality* quality = inside.tables.quality(key);
-        ordered.emplace_back(-count, (quality ? quality->name : key) + ": " + std::to_string(count) + " sets");
+        ordered.emplace_back(-count,
+                             (quality ? quality->name : key) + ": " + std::to_string(count) + " sets");
     }
     std::sort(ordered.begin(), ordered.end());
     std::vector<std::string> aims;
-    for (const auto& [count, words] : ordered) aims.push_back(words);
+    for (const auto& [count, words] : ordered)
+        aims.push_back(words);
     return aims;
 }
 
-}  // namespace
+} // namespace
 
-BlockAnswer block_answer(const Workplace::Inside& inside, const FacilityView& view, const Block& block, std::optional<int> week) {
+BlockAnswer block_answer(const Workplace::Inside& inside, const FacilityView& view, const Block& block,
+                         std::optional<int> week) {
     const Athlete& athlete = *view.athlete(block.athlete.text);
-    const auto kit = std::find_if(view.records.kits.begin(), view.records.kits.end(), [&](const auto& k) { return k.id == block.kit; });
+    const auto kit = std::find_if(view.records.kits.begin(), view.records.kits.end(),
+                                  [&](const auto& k) { return k.id == block.kit; });
     const auto unit = shown_mass(kit == view.records.kits.end() ? MassUnit::kg : kit->unit);
-    BlockAnswer answer{block.id.text, athlete.id.text, athlete.name, kit == view.records.kits.end() ? block.kit.text : kit->name,
-                       block.start.text(), block.weeks, block.sessions_per_week, block.minutes, aims_of(inside, block),
-                       sessions_of(inside, view, block, week, unit), block.notes, {}, stop_and_refer_words(inside.tables), block.model};
-    if (kit != view.records.kits.end()) answer.findings = block_findings(inside, view, block, athlete, *kit);
+    BlockAnswer answer{block.id.text,
+                       athlete.id.text,
+                       athlete.name,
+                       kit == view.records.kits.end() ? block.kit.text : kit->name,
+                       block.start.text(),
+                       block.weeks,
+                       block.sessions_per_week,
+                       block.minutes,
+                       aims_of(inside, block),
+                       sessions_of(inside, view, block, week, unit),
+                       block.notes,
+                       {},
+                       stop_and_refer_words(inside.tables),
+                       block.model};
+    if (kit != view.records.kits.end())
+        answer.findings = block_findings(inside, view, block, athlete, *kit);
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -6,6 +6,7 @@
 
 namespace amentum {
 
-BlockAnswer block_answer(const Workplace::Inside&, const FacilityView&, const Block&, std::optional<int> week = std::nullopt);
+BlockAnswer block_answer(const Workplace::Inside&, const FacilityView&, const Block&,
+                         std::optional<int> week = std::nullopt);
 
-}  // namespace amentum
+} // namespace amentum

@@ -18,9 +18,11 @@ constexpr double worthwhile_in_errors = 1.0;
 // How much taller, when the stature was taped more than once.
 std::optional<Length> taller_by(const FacilityView& view, const Athlete& athlete, Date from, Date to) {
     const Series* taped = view.one_series(athlete.id.text, "stature");
-    if (!taped || taped->values.size() < 2) return std::nullopt;
+    if (!taped || taped->values.size() < 2)
+        return std::nullopt;
     const auto& trajectory = taped->trajectory.front();
-    return Length::metres(trajectory.state_on(to.days_since_1970()).mean - trajectory.state_on(from.days_since_1970()).mean);
+    return Length::metres(trajectory.state_on(to.days_since_1970()).mean -
+                          trajectory.state_on(from.days_since_1970()).mean);
 }
 
 double growth_between(const FacilityView& view, const Athlete& athlete, Date from, Date to) {
@@ -32,7 +34,8 @@ double growth_between(const FacilityView& view, const Athlete& athlete, Date fro
 double worthwhile_on_scale(const FacilityView& view, const TestKind& kind) {
     std::vector<DatedValue> levels;
     for (const auto& [key, series] : view.series) {
-        if (key.second != kind.key || series.trajectory.empty()) continue;
+        if (key.second != kind.key || series.trajectory.empty())
+            continue;
         const auto& last = series.trajectory.front().points.back();
         levels.push_back({last.day, last.smoothed.mean, last.smoothed.variance});
     }
@@ -40,15 +43,18 @@ double worthwhile_on_scale(const FacilityView& view, const TestKind& kind) {
     return spread > 0 ? spread : worthwhile_in_errors * kind.day_error;
 }
 
-}  // namespace
+} // namespace
 
-JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete,
-                                const Series& series, std::size_t from, std::size_t to) {
+JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityView& view,
+                                const Athlete& athlete, const Series& series, std::size_t from,
+                                std::size_t to) {
     const auto& kind = *series.kind;
     const auto& trajectory = series.trajectory.front();
     const auto unit = shown_unit(kind.unit, view.records.facility.value_or(Facility{"This facility"}));
-    const Date first = Date::from_days(trajectory.points[from].day), last = Date::from_days(trajectory.points[to].day);
-    const double growth = kind.quality == "throwing_velocity" ? std::max(0.0, growth_between(view, athlete, first, last)) : 0;
+    const Date first = Date::from_days(trajectory.points[from].day),
+               last = Date::from_days(trajectory.points[to].day);
+    const double growth =
+        kind.quality == "throwing_velocity" ? std::max(0.0, growth_between(view, athlete, first, last)) : 0;
     const bool growing = growth > 0;
     const double worthwhile = worthwhile_on_scale(view, kind);
     const auto judged = judge_trajectory_change(trajectory, from, to, worthwhile, growth);
@@ -59,20 +65,40 @@ JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityV
     const double detectable = smallest_detectable_difference(std::sqrt(series.values[from].variance),
                                                              std::sqrt(series.values[to].variance));
     const double measured = on_unit(series.values[to].value - series.values[from].value);
-    const std::string quality = inside.tables.quality(kind.quality) ? inside.tables.quality(kind.quality)->name : kind.quality;
-    const ChangeWords words{quality, measured, on_unit(judged.likely.value), band, judged.chance_gained, judged.chance_lost,
-                            on_unit(worthwhile), on_unit(detectable), first, last};
-    JudgeChangeAnswer answer{athlete.id.text, kind.key, kind.name, first.text(), last.text(), measured * unit.factor,
-                             shown_estimate(on_unit(judged.likely.value), band, unit), on_unit(worthwhile) * unit.factor,
-                             judged.chance_gained, judged.chance_lost, on_unit(detectable) * unit.factor, {},
-                             word(judged.verdict), {describe_change(words, unit)}};
+    const std::string quality =
+        inside.tables.quality(kind.quality) ? inside.tables.quality(kind.quality)->name : kind.quality;
+    const ChangeWords words{quality,
+                            measured,
+                            on_unit(judged.likely.value),
+                            band,
+                            judged.chance_gained,
+                            judged.chance_lost,
+                            on_unit(worthwhile),
+                            on_unit(detectable),
+                            first,
+                            last};
+    JudgeChangeAnswer answer{athlete.id.text,
+                             kind.key,
+                             kind.name,
+                             first.text(),
+                             last.text(),
+                             measured * unit.factor,
+                             shown_estimate(on_unit(judged.likely.value), band, unit),
+                             on_unit(worthwhile) * unit.factor,
+                             judged.chance_gained,
+                             judged.chance_lost,
+                             on_unit(detectable) * unit.factor,
+                             {},
+                             word(judged.verdict),
+                             {describe_change(words, unit)}};
     if (growing) {
         const double shown = growth * unit.factor;
         answer.growth = ShownEstimate{shown, shown, shown, unit.unit, unit.decimals};
-        answer.words.push_back("Growth alone usually brings about " + format_fixed(shown, unit.decimals) + " " + unit.unit +
+        answer.words.push_back("Growth alone usually brings about " + format_fixed(shown, unit.decimals) +
+                               " " + unit.unit +
                                " over that time below 18; it has been taken out of the likely change.");
     }
     return answer;
 }
 
-}  // namespace amentum
+} // namespace amentum

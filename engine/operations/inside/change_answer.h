@@ -10,4 +10,4 @@ namespace amentum {
 JudgeChangeAnswer change_answer(const Workplace::Inside&, const FacilityView&, const Athlete&, const Series&,
                                 std::size_t from, std::size_t to);
 
-}  // namespace amentum
+} // namespace amentum

@@ -8,4 +8,4 @@ namespace amentum {
 
 std::map<std::string, std::string> embedded_data();
 
-}  // namespace amentum
+} // namespace amentum

@@ -14,12 +14,13 @@ TestField entry_field(const std::string& reading_field, const Facility&, bool ne
 // quantity outside the limits that files are held to (records/limits.h), needed by the test or not.
 Result<Reading> reading_from(const TrialGiven&, Reading reading);
 
-std::string trimmed(const std::string&);  // without spaces at either end: names are kept as files keep them
+std::string trimmed(const std::string&); // without spaces at either end: names are kept as files keep them
 
 // One of several units of a quantity: {kg given, lb given}.
 Result<std::optional<Mass>> mass_given(std::string name, std::optional<double> kg, std::optional<double> lb);
-Result<std::optional<Speed>> speed_given(std::string name, std::optional<double> ms, std::optional<double> mph,
-                                         std::optional<double> kmh);
-Result<std::optional<Length>> length_given(std::string name, std::optional<Length> first, std::optional<Length> second);
+Result<std::optional<Speed>> speed_given(std::string name, std::optional<double> ms,
+                                         std::optional<double> mph, std::optional<double> kmh);
+Result<std::optional<Length>> length_given(std::string name, std::optional<Length> first,
+                                           std::optional<Length> second);
 
-}  // namespace amentum
+} // namespace amentum

@@ -24,23 +24,23 @@ struct SeriesResult {
     TestResult result;
     bool from_logged_set;
     bool in_trajectory;
-    std::string left_out;  // why, when it is not in the trajectory
-    int point = -1;        // index in the trajectory
+    std::string left_out; // why, when it is not in the trajectory
+    int point = -1;       // index in the trajectory
 };
 
 struct Series {
     const TestKind* kind;
-    std::vector<SeriesResult> results;   // by date
-    std::vector<DatedValue> values;      // on the kind's scale, error variances at the roster's factor
-    std::vector<Trajectory> trajectory;  // none or one
+    std::vector<SeriesResult> results;  // by date
+    std::vector<DatedValue> values;     // on the kind's scale, error variances at the roster's factor
+    std::vector<Trajectory> trajectory; // none or one
 };
 
-using SeriesKey = std::pair<std::string, std::string>;  // athlete id, test key
+using SeriesKey = std::pair<std::string, std::string>; // athlete id, test key
 
 struct FacilityView {
     RecordSet records;
     std::map<SeriesKey, Series> series;
-    std::map<std::string, RosterVariances> variances;  // by test key
+    std::map<std::string, RosterVariances> variances; // by test key
 
     const Athlete* athlete(const std::string& name_or_id) const;
     const Series* one_series(const std::string& athlete, const std::string& test) const;
@@ -57,8 +57,9 @@ std::shared_ptr<const FacilityView> build_view(RecordSet records, const Referenc
                                                std::map<std::string, FittedVariances>& fitted);
 
 // The series as it would be with one more result: for "what did this set move?" and "is this far from expected?".
-Series series_with(const Series& series, const TestResult& result, bool from_logged_set, const RosterVariances&);
+Series series_with(const Series& series, const TestResult& result, bool from_logged_set,
+                   const RosterVariances&);
 
 Side wanted_side(const TestKind& kind, const Athlete& athlete);
 
-}  // namespace amentum
+} // namespace amentum

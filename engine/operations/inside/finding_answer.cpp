@@ -7,21 +7,23 @@ namespace amentum {
 std::vector<ShownFinding> shown_findings(const std::vector<Finding>& findings) {
     std::vector<ShownFinding> shown;
     for (const auto& f : findings)
-        shown.push_back({word(f.severity), f.sentence, f.rule, f.source, f.what_to_do, f.place.week.value_or(0),
-                         f.place.session.value_or(0), f.place.order.value_or(0)});
+        shown.push_back({word(f.severity), f.sentence, f.rule, f.source, f.what_to_do,
+                         f.place.week.value_or(0), f.place.session.value_or(0), f.place.order.value_or(0)});
     return shown;
 }
 
-std::vector<ShownFinding> block_findings(const Workplace::Inside& inside, const FacilityView& view, const Block& block,
-                                         const Athlete& athlete, const Kit& kit) {
+std::vector<ShownFinding> block_findings(const Workplace::Inside& inside, const FacilityView& view,
+                                         const Block& block, const Athlete& athlete, const Kit& kit) {
     std::vector<CalendarEntry> calendar;
     std::vector<Override> overrides;
     for (const auto& entry : view.records.calendar)
-        if (entry.athlete == athlete.id) calendar.push_back(entry);
+        if (entry.athlete == athlete.id)
+            calendar.push_back(entry);
     for (const auto& override_kept : view.records.overrides)
-        if (override_kept.athlete == athlete.id) overrides.push_back(override_kept);
-    return shown_findings(check_block(block, athlete, kit, inside.tables.exercises, inside.tables.cautions, calendar, overrides,
-                                      inside.today()));
+        if (override_kept.athlete == athlete.id)
+            overrides.push_back(override_kept);
+    return shown_findings(check_block(block, athlete, kit, inside.tables.exercises, inside.tables.cautions,
+                                      calendar, overrides, inside.today()));
 }
 
-}  // namespace amentum
+} // namespace amentum

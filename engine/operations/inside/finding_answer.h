@@ -12,6 +12,7 @@ namespace amentum {
 std::vector<ShownFinding> shown_findings(const std::vector<Finding>&);
 
 // Every rule about blocks, checked anew on what is about to be shown.
-std::vector<ShownFinding> block_findings(const Workplace::Inside&, const FacilityView&, const Block&, const Athlete&, const Kit&);
+std::vector<ShownFinding> block_findings(const Workplace::Inside&, const FacilityView&, const Block&,
+                                         const Athlete&, const Kit&);
 
-}  // namespace amentum
+} // namespace amentum

@@ -13,11 +13,12 @@ namespace {
 
 ReferenceTables parsed_tables() {
     auto tables = parse_reference_tables(embedded_data());
-    if (!tables) throw std::runtime_error("the built-in tables are broken: " + tables.refusal().sentence);
+    if (!tables)
+        throw std::runtime_error("the built-in tables are broken: " + tables.refusal().sentence);
     return *std::move(tables);
 }
 
-}  // namespace
+} // namespace
 
 Workplace::Workplace(const Opening& opening)
     : inside_(new Inside{Store(opening.store_file), built_in_tables(), opening.today}) {}
@@ -30,7 +31,8 @@ const ReferenceTables& built_in_tables() {
 }
 
 Date Workplace::Inside::today() const {
-    if (fixed_today) return *fixed_today;
+    if (fixed_today)
+        return *fixed_today;
     const std::time_t now = std::time(nullptr);
     std::tm local{};
     localtime_r(&now, &local);
@@ -49,26 +51,33 @@ std::shared_ptr<const FacilityView> Workplace::Inside::view() {
     return latest;
 }
 
-Facility Workplace::Inside::facility() { return view()->records.facility.value_or(Facility{"This facility"}); }
+Facility Workplace::Inside::facility() {
+    return view()->records.facility.value_or(Facility{"This facility"});
+}
 
 Result<const Athlete*> athlete_named(const FacilityView& view, const std::string& name) {
-    if (const Athlete* athlete = view.athlete(name)) return athlete;
+    if (const Athlete* athlete = view.athlete(name))
+        return athlete;
     std::vector<std::string> names;
-    for (const auto& each : view.records.athletes) names.push_back(each.name);
+    for (const auto& each : view.records.athletes)
+        names.push_back(each.name);
     return refuse_unknown("athlete", name, names);
 }
 
 Result<const TestKind*> test_named(const ReferenceTables& tables, const std::string& key) {
-    if (const TestKind* kind = tables.test_kind(key)) return kind;
+    if (const TestKind* kind = tables.test_kind(key))
+        return kind;
     std::vector<std::string> keys;
-    for (const auto& kind : tables.test_kinds) keys.push_back(kind.key);
+    for (const auto& kind : tables.test_kinds)
+        keys.push_back(kind.key);
     return refuse_unknown("test", key, keys);
 }
 
 Result<const Kit*> kit_named(const FacilityView& view, const std::string& name) {
     std::vector<std::string> names;
     for (const auto& kit : view.records.kits) {
-        if (kit.id.text == slug(name)) return &kit;
+        if (kit.id.text == slug(name))
+            return &kit;
         names.push_back(kit.name);
     }
     return refuse_unknown("kit", name, names);
@@ -83,11 +92,17 @@ ShownEstimate shown_state(const TestKind& kind, const StateOnDay& state, const F
     return shown_estimate(back.value, back.band, shown_unit(kind.unit, facility));
 }
 
-double shown_load_in(Mass mass, const ShownUnit& unit) { return std::round(mass.kilograms() * unit.factor * 1e6) / 1e6; }
-
-ShownRefusal shown_refusal(const Refusal& refusal) {
-    return {static_cast<int>(refusal.code), refusal_kind(refusal.code).name, refusal.sentence, refusal.field,
-            refusal.given, refusal.allowed};
+double shown_load_in(Mass mass, const ShownUnit& unit) {
+    return std::round(mass.kilograms() * unit.factor * 1e6) / 1e6;
 }
 
-}  // namespace amentum
+ShownRefusal shown_refusal(const Refusal& refusal) {
+    return {static_cast<int>(refusal.code),
+            refusal_kind(refusal.code).name,
+            refusal.sentence,
+            refusal.field,
+            refusal.given,
+            refusal.allowed};
+}
+
+} // namespace amentum

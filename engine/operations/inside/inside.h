@@ -19,10 +19,10 @@ struct Workplace::Inside {
     std::optional<Date> fixed_today;
 
     Date today() const;
-    std::shared_ptr<const FacilityView> view();  // as of the last committed write
+    std::shared_ptr<const FacilityView> view(); // as of the last committed write
     Facility facility();
 
-    std::mutex writing = {};  // one operation writes at a time; reading goes on beside it
+    std::mutex writing = {}; // one operation writes at a time; reading goes on beside it
 
     // The view of the last version seen, and the variances fitted so far; guarded by `viewing`.
     std::mutex viewing = {};
@@ -40,6 +40,8 @@ Result<const Kit*> kit_named(const FacilityView&, const std::string& name);
 ShownEstimate shown_estimate(double value, Interval band, const ShownUnit&);
 ShownEstimate shown_state(const TestKind&, const StateOnDay&, const Facility&, double z = z80);
 ShownRefusal shown_refusal(const Refusal&);
-double shown_load_in(Mass, const ShownUnit&);  // without the last bits of a unit's conversion: 230, not 229.99999999999997
+double
+shown_load_in(Mass,
+              const ShownUnit&); // without the last bits of a unit's conversion: 230, not 229.99999999999997
 
-}  // namespace amentum
+} // namespace amentum

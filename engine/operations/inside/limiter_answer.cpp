@@ -16,24 +16,38 @@ std::string quality_name(const ReferenceTables& tables, const std::string& key) 
 }
 
 // The test of a quality this roster knows best, so that the new value has something to be compared with.
-const TestKind* test_for(const FacilityView& view, const ReferenceTables& tables, const std::string& quality) {
+const TestKind* test_for(const FacilityView& view, const ReferenceTables& tables,
+                         const std::string& quality) {
     const TestKind* best = nullptr;
     int most = -1;
     for (const auto& kind : tables.test_kinds) {
-        if (kind.quality != quality) continue;
+        if (kind.quality != quality)
+            continue;
         int tested = 0;
-        for (const auto& [key, series] : view.series) tested += key.second == kind.key && !series.trajectory.empty();
-        if (tested > most) most = tested, best = &kind;
+        for (const auto& [key, series] : view.series)
+            tested += key.second == kind.key && !series.trajectory.empty();
+        if (tested > most)
+            most = tested, best = &kind;
     }
     return best;
 }
 
-LimiterLine line_of(const ReferenceTables& tables, const LimiterGain& gain, const LimiterWork& work, const ShownUnit& speed) {
+LimiterLine line_of(const ReferenceTables& tables, const LimiterGain& gain, const LimiterWork& work,
+                    const ShownUnit& speed) {
     const auto& level = work.levels.at(gain.quality);
     const Estimate z{level.z.mean, std::sqrt(level.z.variance)};
-    LimiterLine line{gain.quality, quality_name(tables, gain.quality), shown_estimate(gain.expected, gain.central_80, speed),
-                     gain.chance_best, gain.regret * speed.factor, {}, level.words, gain.tested, gain.information, gain.sources};
-    if (gain.tested) line.level = ShownEstimate{z.value, z.central().low, z.central().high, "SD", 1};
+    LimiterLine line{gain.quality,
+                     quality_name(tables, gain.quality),
+                     shown_estimate(gain.expected, gain.central_80, speed),
+                     gain.chance_best,
+                     gain.regret * speed.factor,
+                     {},
+                     level.words,
+                     gain.tested,
+                     gain.information,
+                     gain.sources};
+    if (gain.tested)
+        line.level = ShownEstimate{z.value, z.central().low, z.central().high, "SD", 1};
     return line;
 }
 
@@ -42,43 +56,54 @@ std::string leading_words(const LimiterWork& work, const LimiterLine& first, con
     const std::string size = describe_difference(gain.expected, gain.central_80, speed);
     if (!work.answer.can_tell)
         return "Cannot tell which quality holds velocity back: the likeliest, " + first.name + ", has a " +
-               describe_chance(first.chance_best) + " chance of being the best one to train (it goes with " + size +
-               " over twelve weeks).";
-    return first.name + " goes with the most velocity to gain: " + size + " from an attainable improvement over twelve weeks; " +
-           describe_chance(first.chance_best) + " chance that it is the best one to train.";
+               describe_chance(first.chance_best) + " chance of being the best one to train (it goes with " +
+               size + " over twelve weeks).";
+    return first.name + " goes with the most velocity to gain: " + size +
+           " from an attainable improvement over twelve weeks; " + describe_chance(first.chance_best) +
+           " chance that it is the best one to train.";
 }
 
 // The fewest leading qualities among which the best one is with a chance of 80 % or more.
 std::string likely_among(const FindLimitersAnswer& answer) {
     std::vector<const LimiterLine*> ordered;
-    for (const auto& line : answer.limiters) ordered.push_back(&line);
-    std::stable_sort(ordered.begin(), ordered.end(), [](auto a, auto b) { return a->chance_best > b->chance_best; });
+    for (const auto& line : answer.limiters)
+        ordered.push_back(&line);
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](auto a, auto b) { return a->chance_best > b->chance_best; });
     std::string names;
     double chance = 0;
     for (const auto* line : ordered) {
         names += (names.empty() ? "" : ", ") + line->name;
         chance += line->chance_best;
-        if (chance >= 0.8) break;
+        if (chance >= 0.8)
+            break;
     }
     return "The best one to train is among: " + names + " (" + describe_chance(chance) + " together).";
 }
 
-std::vector<std::string> words_of_answer(const FindLimitersAnswer& answer, const LimiterWork& work, const ShownUnit& speed) {
+std::vector<std::string> words_of_answer(const FindLimitersAnswer& answer, const LimiterWork& work,
+                                         const ShownUnit& speed) {
     std::vector<std::string> words{leading_words(work, answer.limiters.front(), speed)};
-    if (!work.answer.can_tell) words.push_back(likely_among(answer));
-    if (!answer.test_next.empty()) words.push_back(answer.test_next_words);
-    words.push_back("Not knowing which is best costs " + format_fixed(work.answer.value_of_knowing * speed.factor, 2) + " " +
-                    speed.unit + " on average; the smallest worthwhile change of velocity here is " +
+    if (!work.answer.can_tell)
+        words.push_back(likely_among(answer));
+    if (!answer.test_next.empty())
+        words.push_back(answer.test_next_words);
+    words.push_back("Not knowing which is best costs " +
+                    format_fixed(work.answer.value_of_knowing * speed.factor, 2) + " " + speed.unit +
+                    " on average; the smallest worthwhile change of velocity here is " +
                     format_fixed(work.smallest_worthwhile * speed.factor, 1) + " " + speed.unit + ".");
-    for (const auto& sentence : work.answer.words) words.push_back(sentence);
+    for (const auto& sentence : work.answer.words)
+        words.push_back(sentence);
     if (!work.spread_from_here)
-        words.push_back("Too few throwers here have a velocity test; a usual spread within a team (2 m/s) was taken.");
+        words.push_back(
+            "Too few throwers here have a velocity test; a usual spread within a team (2 m/s) was taken.");
     return words;
 }
 
-}  // namespace
+} // namespace
 
-FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete) {
+FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const FacilityView& view,
+                                  const Athlete& athlete) {
     const auto work = limiter_work(view, inside.tables, athlete, inside.today());
     const auto facility = view.records.facility.value_or(Facility{"This facility"});
     const auto speed = shown_unit(TestUnit::metre_per_second, facility);
@@ -87,14 +112,17 @@ FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const Facilit
     answer.name = athlete.name;
     answer.today = inside.today().text();
     answer.model = work.model;
-    for (const auto& gain : work.answer.gains) answer.limiters.push_back(line_of(inside.tables, gain, work, speed));
+    for (const auto& gain : work.answer.gains)
+        answer.limiters.push_back(line_of(inside.tables, gain, work, speed));
     answer.verdict = work.answer.can_tell ? answer.limiters.front().quality : "cannot_tell";
-    answer.value_of_knowing = {work.answer.value_of_knowing * speed.factor, 0, work.answer.value_of_knowing * speed.factor, speed.unit, 2};
+    answer.value_of_knowing = {work.answer.value_of_knowing * speed.factor, 0,
+                               work.answer.value_of_knowing * speed.factor, speed.unit, 2};
     if (work.answer.test_next) {
         const TestKind* kind = test_for(view, inside.tables, *work.answer.test_next);
         if (kind) {
             answer.test_next = kind->key;
-            answer.test_next_words = "Test this next: " + kind->name + " (" + quality_name(inside.tables, kind->quality) +
+            answer.test_next_words = "Test this next: " + kind->name + " (" +
+                                     quality_name(inside.tables, kind->quality) +
                                      "); it would sharpen the choice most.";
         }
     }
@@ -108,4 +136,4 @@ std::string short_limiter_words(const FindLimitersAnswer& answer) {
     return answer.verdict == "cannot_tell" ? "cannot tell; likeliest " + likeliest : likeliest;
 }
 
-}  // namespace amentum
+} // namespace amentum

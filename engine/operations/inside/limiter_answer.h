@@ -7,6 +7,7 @@
 namespace amentum {
 
 FindLimitersAnswer limiter_answer(const Workplace::Inside&, const FacilityView&, const Athlete&);
-std::string short_limiter_words(const FindLimitersAnswer&);  // "Single-leg strength (71 %)"; "cannot tell; next test: ..."
+std::string
+short_limiter_words(const FindLimitersAnswer&); // "Single-leg strength (71 %)"; "cannot tell; next test: ..."
 
-}  // namespace amentum
+} // namespace amentum

@@ -10,11 +10,12 @@ namespace {
 
 // SD of velocity within a college team, m/s: 1.5 to 3 [GuidoWerner2012]; taken when too few are tested here.
 constexpr double usual_velocity_spread = 2.0;
-constexpr double worthwhile_share = 0.2;  // of the between-athlete SD [Hopkins2004]
+constexpr double worthwhile_share = 0.2; // of the between-athlete SD [Hopkins2004]
 constexpr std::uint64_t seed = 1;
 
 std::optional<DatedValue> level_today(const Series* series, Date today) {
-    if (!series) return std::nullopt;
+    if (!series)
+        return std::nullopt;
     const auto state = series->trajectory.front().state_on(today.days_since_1970());
     return DatedValue{today.days_since_1970(), state.mean, state.variance};
 }
@@ -22,9 +23,11 @@ std::optional<DatedValue> level_today(const Series* series, Date today) {
 ReferenceLevel level_in(const FacilityView& view, const TestKind& kind, const Athlete& athlete, Date today) {
     std::vector<Measured> others;
     for (const auto& other : view.records.athletes) {
-        if (other.id == athlete.id) continue;
+        if (other.id == athlete.id)
+            continue;
         const auto level = level_today(view.one_series(other.id.text, kind.key), today);
-        if (level) others.push_back({body_of(view, other, today), level->value, level->variance});
+        if (level)
+            others.push_back({body_of(view, other, today), level->value, level->variance});
     }
     return estimate_reference_level(others, body_of(view, athlete, today),
                                     level_today(view.one_series(athlete.id.text, kind.key), today));
@@ -32,7 +35,8 @@ ReferenceLevel level_in(const FacilityView& view, const TestKind& kind, const At
 
 bool has_line(const auto& table, const std::string& quality) {
     for (const auto& line : table)
-        if (line.quality == quality) return true;
+        if (line.quality == quality)
+            return true;
     return false;
 }
 
@@ -40,27 +44,34 @@ std::string model_of(const FacilityView& view, const ReferenceTables& tables, co
     std::uint64_t data = seed, priors = seed;
     for (const auto& [key, series] : view.series)
         if (key.first == athlete.id.text)
-            for (const auto& value : series.values) data = seed_from(data, std::to_string(value.value));
+            for (const auto& value : series.values)
+                data = seed_from(data, std::to_string(value.value));
     for (const auto& prior : tables.velocity_priors)
         priors = seed_from(priors, prior.quality + std::to_string(prior.mean) + std::to_string(prior.sd));
-    return "limiters 1, priors " + std::to_string(priors % 1000000) + ", data " + std::to_string(data % 1000000) +
-           ", seed " + std::to_string(seed);
+    return "limiters 1, priors " + std::to_string(priors % 1000000) + ", data " +
+           std::to_string(data % 1000000) + ", seed " + std::to_string(seed);
 }
 
-}  // namespace
+} // namespace
 
 Body body_of(const FacilityView& view, const Athlete& athlete, Date today) {
-    Body body{decimal_years(athlete.birth_date, today), athlete.sex == Sex::male, {}, {}, athlete.sport == Sport::softball,
-              athlete.sport == Sport::javelin};
-    if (athlete.stature) body.stature_m = athlete.stature->metres();
+    Body body{decimal_years(athlete.birth_date, today), athlete.sex == Sex::male,       {}, {},
+              athlete.sport == Sport::softball,         athlete.sport == Sport::javelin};
+    if (athlete.stature)
+        body.stature_m = athlete.stature->metres();
     if (const auto* taped = view.one_series(athlete.id.text, "stature"))
-        body.stature_m = back_on_unit(taped->kind->scale, taped->trajectory.front().state_on(today.days_since_1970())).value;
+        body.stature_m =
+            back_on_unit(taped->kind->scale, taped->trajectory.front().state_on(today.days_since_1970()))
+                .value;
     if (const auto* weighed = view.one_series(athlete.id.text, "body_mass"))
-        body.mass_kg = back_on_unit(weighed->kind->scale, weighed->trajectory.front().state_on(today.days_since_1970())).value;
+        body.mass_kg =
+            back_on_unit(weighed->kind->scale, weighed->trajectory.front().state_on(today.days_since_1970()))
+                .value;
     return body;
 }
 
-LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables, const Athlete& athlete, Date today) {
+LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables, const Athlete& athlete,
+                         Date today) {
     LimiterWork work{};
     const TestKind* velocity = tables.test_kind("throwing_velocity");
     const auto velocity_level = level_in(view, *velocity, athlete, today);
@@ -69,14 +80,17 @@ LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables
     work.smallest_worthwhile = worthwhile_share * work.velocity_spread;
     work.under_18 = whole_years(athlete.birth_date, today) < 18;
 
-    LimiterQuestion question{{}, work.velocity_spread, work.smallest_worthwhile, work.under_18, seed, athlete.training_years};
+    LimiterQuestion question{{},   work.velocity_spread,  work.smallest_worthwhile, work.under_18,
+                             seed, athlete.training_years};
     for (const auto& quality : tables.qualities) {
         if (!quality.trainable || !has_line(tables.velocity_priors, quality.key) ||
             !has_line(tables.attainable_changes, quality.key))
             continue;
         const Series* series = view.spoken_for(athlete.id.text, quality.key);
-        ReferenceLevel level{{0, 1}, 0, 0, 0, "not tested; taken as usual, give or take one standard deviation"};
-        if (series) level = level_in(view, *series->kind, athlete, today);
+        ReferenceLevel level{
+            {0, 1}, 0, 0, 0, "not tested; taken as usual, give or take one standard deviation"};
+        if (series)
+            level = level_in(view, *series->kind, athlete, today);
         question.qualities.push_back({quality.key, level.z, series != nullptr});
         work.levels[quality.key] = level;
     }
@@ -85,4 +99,4 @@ LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables
     return work;
 }
 
-}  // namespace amentum
+} // namespace amentum

@@ -12,15 +12,15 @@ namespace amentum {
 
 struct LimiterWork {
     LimiterAnswer answer;
-    std::map<std::string, ReferenceLevel> levels;  // by quality
-    double velocity_spread;                        // m/s
-    double smallest_worthwhile;                    // m/s
+    std::map<std::string, ReferenceLevel> levels; // by quality
+    double velocity_spread;                       // m/s
+    double smallest_worthwhile;                   // m/s
     bool under_18;
-    bool spread_from_here;                         // false: the usual within-team spread was taken
+    bool spread_from_here; // false: the usual within-team spread was taken
     std::string model;
 };
 
 LimiterWork limiter_work(const FacilityView&, const ReferenceTables&, const Athlete&, Date today);
 Body body_of(const FacilityView&, const Athlete&, Date today);
 
-}  // namespace amentum
+} // namespace amentum

@@ -12,10 +12,11 @@ Date day(int month, int dom) {
     return Date::from(std::chrono::year(2026) / std::chrono::month(month) / std::chrono::day(dom));
 }
 ChangeWords change(double gained, double lost) {
-    return {"throwing velocity", 0.67056, 0.312928, {-0.134112, 0.71526}, gained, lost, 0.26822, 0.98, day(1, 5), day(3, 2)};
+    return {"throwing velocity", 0.67056,  0.312928, {-0.134112, 0.71526}, gained, lost, 0.26822, 0.98,
+            day(1, 5),           day(3, 2)};
 }
 
-}  // namespace
+} // namespace
 
 TEST_CASE("a chance is said in whole per cent, and its ends are not called certain") {
     CHECK(describe_chance(0.714) == "71 %");
