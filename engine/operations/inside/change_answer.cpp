@@ -3,6 +3,7 @@
 #include "inference/change.h"
 #include "inference/expected_growth.h"
 #include "inference/test_scale.h"
+#include "operations/inside/limiter_work.h"
 #include "reports/sentences.h"
 #include "values/shortest_decimal.h"
 
@@ -12,8 +13,9 @@
 namespace amentum {
 namespace {
 
-// Taken when fewer than two throwers have the test: one published day-to-day error is worth noticing (proposal).
+// Taken when too few throwers have the test: one published day-to-day error is worth noticing (proposal).
 constexpr double worthwhile_in_errors = 1.0;
+constexpr double worthwhile_share = 0.2;
 
 // How much taller, when the stature was taped more than once.
 std::optional<Length> taller_by(const FacilityView& view, const Athlete& athlete, Date from, Date to) {
@@ -31,16 +33,10 @@ double growth_between(const FacilityView& view, const Athlete& athlete, Date fro
         .velocity.metres_per_second();
 }
 
-double worthwhile_on_scale(const FacilityView& view, const TestKind& kind) {
-    std::vector<DatedValue> levels;
-    for (const auto& [key, series] : view.series) {
-        if (key.second != kind.key || series.trajectory.empty())
-            continue;
-        const auto& last = series.trajectory.front().points.back();
-        levels.push_back({last.day, last.smoothed.mean, last.smoothed.variance});
-    }
-    const double spread = levels.size() >= 2 ? smallest_worthwhile_change(levels) : 0;
-    return spread > 0 ? spread : worthwhile_in_errors * kind.day_error;
+// 0.2 of the SD between athletes of the same kind (age, size, sex and sport taken out), error taken out [Hopkins2004].
+double worthwhile_on_scale(const FacilityView& view, const TestKind& kind, const Athlete& athlete, Date today) {
+    const auto level = level_in(view, kind, athlete, today);
+    return level.spread > 0 ? worthwhile_share * level.spread : worthwhile_in_errors * kind.day_error;
 }
 
 } // namespace
@@ -56,7 +52,7 @@ JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityV
     const double growth =
         kind.quality == "throwing_velocity" ? std::max(0.0, growth_between(view, athlete, first, last)) : 0;
     const bool growing = growth > 0;
-    const double worthwhile = worthwhile_on_scale(view, kind);
+    const double worthwhile = worthwhile_on_scale(view, kind, athlete, inside.today());
     const auto judged = judge_trajectory_change(trajectory, from, to, worthwhile, growth);
 
     const double at = trajectory.points[from].smoothed.mean;

@@ -20,19 +20,6 @@ std::optional<DatedValue> level_today(const Series* series, Date today) {
     return DatedValue{today.days_since_1970(), state.mean, state.variance};
 }
 
-ReferenceLevel level_in(const FacilityView& view, const TestKind& kind, const Athlete& athlete, Date today) {
-    std::vector<Measured> others;
-    for (const auto& other : view.records.athletes) {
-        if (other.id == athlete.id)
-            continue;
-        const auto level = level_today(view.one_series(other.id.text, kind.key), today);
-        if (level)
-            others.push_back({body_of(view, other, today), level->value, level->variance});
-    }
-    return estimate_reference_level(others, body_of(view, athlete, today),
-                                    level_today(view.one_series(athlete.id.text, kind.key), today));
-}
-
 bool has_line(const auto& table, const std::string& quality) {
     for (const auto& line : table)
         if (line.quality == quality)
@@ -68,6 +55,19 @@ Body body_of(const FacilityView& view, const Athlete& athlete, Date today) {
             back_on_unit(weighed->kind->scale, weighed->trajectory.front().state_on(today.days_since_1970()))
                 .value;
     return body;
+}
+
+ReferenceLevel level_in(const FacilityView& view, const TestKind& kind, const Athlete& athlete, Date today) {
+    std::vector<Measured> others;
+    for (const auto& other : view.records.athletes) {
+        if (other.id == athlete.id)
+            continue;
+        const auto level = level_today(view.one_series(other.id.text, kind.key), today);
+        if (level)
+            others.push_back({body_of(view, other, today), level->value, level->variance});
+    }
+    return estimate_reference_level(others, body_of(view, athlete, today),
+                                    level_today(view.one_series(athlete.id.text, kind.key), today));
 }
 
 LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables, const Athlete& athlete,

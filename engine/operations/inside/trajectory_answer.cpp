@@ -81,7 +81,8 @@ ShownTrajectory trajectory_answer(const Workplace::Inside& inside, const Facilit
         shown_state(kind, series.trajectory.front().state_on(inside.today().days_since_1970()), facility);
     if (series.values.size() >= 2) {
         const auto change = change_answer(inside, view, athlete, series, 0, series.values.size() - 1);
-        shown.change_words = change.words.front();
+        for (const auto& sentence : change.words)
+            shown.change_words += (shown.change_words.empty() ? "" : " ") + sentence;
         shown.change_verdict = change.verdict;
     }
     return shown;
