@@ -2,6 +2,7 @@
 
 #include "demo_facility/people.h"
 #include "demo_facility/test_days.h"
+#include "demo_facility/truth.h"
 
 namespace amentum {
 

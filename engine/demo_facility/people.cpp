@@ -1,5 +1,7 @@
 #include "demo_facility/people.h"
 
+#include "demo_facility/hall_loads.h"
+
 #include <array>
 
 namespace amentum {
@@ -87,14 +89,14 @@ void add_dumbbells(Kit& kit, double from, double to) {
 Kit hall() {
     Kit kit{KitId{"saltgrass-hall"}, "Saltgrass hall", MassUnit::lb, {}};
     auto& items = kit.items;
-    items.push_back(heavy(ItemKind::straight_bar, "straight bar", 3, 44.6)); // as weighed
+    items.push_back(heavy(ItemKind::straight_bar, "straight bar", 3, straight_bar_lb)); // as weighed
     KitItem low = heavy(ItemKind::hex_bar, "hex bar, low handles", 1, 56.2),
-            raised = heavy(ItemKind::hex_bar, "hex bar, high handles", 1, 58.4);
+            raised = heavy(ItemKind::hex_bar, "hex bar, high handles", 1, high_hex_bar_lb);
     low.height = Length::centimetres(22);
     raised.height = Length::centimetres(32);
     items.push_back(low);
     items.push_back(raised);
-    items.push_back(heavy(ItemKind::safety_bar, "safety bar", 1, 61.5));
+    items.push_back(heavy(ItemKind::safety_bar, "safety bar", 1, safety_bar_lb));
     items.push_back(heavy(ItemKind::plate, "45 lb plate", 12, 45));
     items.push_back(heavy(ItemKind::plate, "35 lb plate, old", 2, 34.4)); // weighed off its stamp
     items.push_back(heavy(ItemKind::plate, "25 lb plate", 8, 25));
@@ -167,7 +169,7 @@ std::vector<Athlete> demo_athletes(Date last_day) {
         if (*line.restriction)
             athlete.restrictions.push_back(line.restriction);
         if (line.age < 18)
-            athlete.guardian = "Guardian of " + athlete.name;
+            athlete.guardian = "the " + athlete.name.substr(athlete.name.rfind(' ') + 1) + " family";
         athletes.push_back(std::move(athlete));
     }
     return athletes;

@@ -11,5 +11,6 @@ std::vector<Athlete> demo_athletes(Date last_day);
 std::vector<Kit> demo_kits();
 
 inline constexpr int demo_days = 610; // 20 months
+inline constexpr const char* hall_kit = "saltgrass-hall";
 
 } // namespace amentum

@@ -1,4 +1,5 @@
 // Seasons, throws and logged training sets of the invented throwers.
+#include "demo_facility/hall_loads.h"
 #include "demo_facility/people.h"
 #include "demo_facility/test_days.h"
 #include "inference/random_stream.h"
@@ -63,9 +64,11 @@ void add_week(RecordSet& records, const Athlete& athlete, const TrueThrower& thr
         std::round(10 * (thrower.velocity[static_cast<std::size_t>(day)] * 0.96)) / 10);
     bullpen.effort = 0.9;
     keep(bullpen);
-    if (time == Time::season && stream.next_uniform() < 0.85)
+    if (time == Time::season && stream.next_uniform() < 0.85) {
         keep(entry(athlete, monday + 5, ThrowSetting::game,
                    most_pitches(athlete, monday) - static_cast<int>(20 * stream.next_uniform()), stream));
+        records.calendar.push_back({athlete.id, monday + 5, monday + 5, DayKind::start, "home"});
+    }
 }
 
 void add_calendar(RecordSet& records, const Athlete& athlete, Date last_day) {
@@ -85,34 +88,35 @@ void add_calendar(RecordSet& records, const Athlete& athlete, Date last_day) {
 struct SetGiven {
     const char* exercise;
     const char* test;
-    int quality;
+    HallTool tool;
     double share; // of the test's value that the exercise's maximum is
     int reps;
 };
-constexpr SetGiven trained[] = {{"rfe_split_squat_safety_bar", "split_squat_max", 0, 0.95, 6},
-                                {"hex_bar_deadlift_high", "hex_bar_high_max", 1, 1, 5}};
+constexpr SetGiven trained[] = {
+    {"rfe_split_squat_safety_bar", "split_squat_max", HallTool::safety_bar, 0.95, 6},
+    {"hex_bar_deadlift_high", "hex_bar_high_max", HallTool::high_hex_bar, 1, 5}};
+constexpr int reserve_wanted = 2;
 
 void add_session(RecordSet& records, const Athlete& athlete, const TrueThrower& thrower, Date date,
                  Date last_day, RandomStream& stream) {
     const int day = demo_days - (last_day - date);
     for (const auto& given : trained) {
-        const double maximum =
-            given.share * true_test_value(athlete, thrower, last_day, day, given.test, given.quality);
-        const int reserve = 2;
-        const double pounds = std::max(
-            10.0,
-            std::round(Mass::kilograms(maximum / (1 + (given.reps + reserve) / 30.0)).pounds() / 5) * 5);
+        const double maximum = given.share * true_test_value(athlete, thrower, last_day, day, given.test);
+        const auto set =
+            hall_set(given.tool, Mass::kilograms(maximum), given.reps + reserve_wanted, given.reps);
+        if (!set)
+            continue; // the bar alone is too heavy for this
         for (int number = 1; number <= 3; ++number) {
-            const double felt = std::clamp(std::round(30 * (maximum / Mass::pounds(pounds).kilograms() - 1) -
-                                                      given.reps + stream.next_normal()),
-                                           0.0, 5.0);
+            const double left = 30 * (maximum / set->load.kilograms() - 1) - given.reps;
+            const double felt = std::clamp(std::round(left + stream.next_normal()), 0.0, 5.0);
             records.sets.push_back({"demo-" + athlete.id.text + "-" + date.text() + "-" +
-                                        std::to_string(given.quality) + std::to_string(number),
+                                        std::to_string(true_test(given.test).quality) +
+                                        std::to_string(number),
                                     athlete.id,
                                     date,
                                     given.exercise,
                                     number,
-                                    Mass::pounds(pounds),
+                                    set->load,
                                     given.reps,
                                     felt,
                                     {},
@@ -135,7 +139,7 @@ void add_season(RecordSet& records, const Athlete& athlete, const TrueThrower& t
 
 void add_logged_sets(RecordSet& records, const Athlete& athlete, const TrueThrower& thrower, Date last_day,
                      std::uint64_t seed) {
-    if (athlete.kit.text != "saltgrass-hall" || age_on(athlete, last_day, demo_days) < 17)
+    if (athlete.kit.text != hall_kit || age_on(athlete, last_day, demo_days) < 17)
         return;
     RandomStream stream(seed_from(seed + 3, athlete.id.text));
     if (stream.next_uniform() < 0.4)

@@ -3,7 +3,6 @@
 #include "demo_facility/people.h"
 #include "inference/random_stream.h"
 #include "values/quantity.h"
-#include "values/shortest_decimal.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,21 +10,16 @@
 namespace amentum {
 namespace {
 
-constexpr int block_days = 84;
-constexpr double usual_block_gain = 0.5;               // SDs, at headroom 1
-constexpr double kept_after_block = 0.7;               // of the gain, a year later
 constexpr double grown_man = 1.84, grown_woman = 1.74; // m, of the adults here
-constexpr double metres_a_year = 0.055;                // until 16.5 years
-constexpr double own_residual_sd = 0.7;                // m/s, what no quality here explains
+constexpr double fading_days = 180;                    // of the part of a block's gain that is not kept
 
 std::vector<TrueBlock> blocks_of(RandomStream& stream, const std::array<double, demo_qualities>& level) {
     std::vector<TrueBlock> blocks;
     for (int first = 40 + static_cast<int>(40 * stream.next_uniform()); first + block_days < demo_days;
          first += 190) {
         const int quality = static_cast<int>(stream.next_uniform() * demo_qualities);
-        const double headroom = std::clamp(1 - level[static_cast<std::size_t>(quality)] / 2, 0.2, 2.0);
-        blocks.push_back(
-            {first, block_days, quality, usual_block_gain * headroom * (0.7 + 0.6 * stream.next_uniform())});
+        const double gain = usual_gain_at(level[static_cast<std::size_t>(quality)]);
+        blocks.push_back({first, block_days, quality, gain * (0.7 + 0.6 * stream.next_uniform())});
     }
     return blocks;
 }
@@ -35,7 +29,7 @@ double block_gain_on(const TrueBlock& block, int day) {
         return 0;
     const double done = std::min(1.0, (day - block.first_day) / static_cast<double>(block.days));
     const int since = std::max(0, day - block.first_day - block.days);
-    return block.gain * done * (kept_after_block + (1 - kept_after_block) * std::exp(-since / 180.0));
+    return block.gain * done * (kept_after_block + (1 - kept_after_block) * std::exp(-since / fading_days));
 }
 
 double usual_velocity(const Athlete& athlete, double age, double stature) {
@@ -59,37 +53,11 @@ double usual_mass(const Athlete& athlete, double age, double stature) {
     return (grown - 0.75 * std::max(0.0, 18 - age)) * stature * stature;
 }
 
-std::string number(double x) {
-    return format_fixed(x, 3);
-}
-
-std::string truth_of(const Athlete& athlete, const TrueThrower& thrower) {
-    std::size_t best = 0;
-    const auto gain = [&](std::size_t k) {
-        return true_effects[k].within * usual_block_gain *
-               std::clamp(1 - thrower.state.back()[k] / 2, 0.2, 2.0);
-    };
-    std::string levels, blocks;
-    for (std::size_t k = 0; k < demo_qualities; ++k) {
-        if (gain(k) > gain(best))
-            best = k;
-        levels += (k ? ", " : "") + std::string("\"") + true_effects[k].quality +
-                  "\": " + number(thrower.state.back()[k]);
-    }
-    for (const auto& block : thrower.blocks)
-        blocks += (blocks.empty() ? "" : ", ") + std::string("{\"first_day\": ") +
-                  std::to_string(block.first_day) + ", \"quality\": \"" +
-                  true_effects[static_cast<std::size_t>(block.quality)].quality +
-                  "\", \"gain_sd\": " + number(block.gain) + "}";
-    return "    {\"athlete\": \"" + athlete.id.text +
-           "\", \"findable\": " + (thrower.findable ? "true" : "false") + ", \"limiter\": \"" +
-           true_effects[best].quality +
-           "\", \"limiter_gain_ms\": " + number(true_velocity_spread * gain(best)) +
-           ", \"velocity_change_ms\": " + number(thrower.velocity.back() - thrower.velocity.front()) +
-           ", \"levels_sd\": {" + levels + "}, \"blocks\": [" + blocks + "]}";
-}
-
 } // namespace
+
+double usual_gain_at(double z) {
+    return usual_block_gain * std::clamp(1 - z / 2, 0.2, 2.0);
+}
 
 double stature_on(const Athlete& athlete, Date last_day, int day) {
     const double now = athlete.stature            ? athlete.stature->metres()
@@ -132,28 +100,11 @@ TrueThrower simulate_thrower(const Athlete& athlete, Date last_day, std::uint64_
                                    true_velocity_spread * (between + within) + residual);
         thrower.body_mass_kg.push_back(usual_mass(athlete, age, stature) * build);
     }
+    thrower.grown_ms =
+        usual_velocity(athlete, age_on(athlete, last_day, demo_days),
+                       stature_on(athlete, last_day, demo_days)) -
+        usual_velocity(athlete, age_on(athlete, last_day, 0), stature_on(athlete, last_day, 0));
     return thrower;
-}
-
-std::string describe_truth(const std::vector<Athlete>& athletes, const std::vector<TrueThrower>& throwers,
-                           std::uint64_t seed, Date last_day) {
-    std::string text =
-        "{\n  \"facility\": \"Saltgrass Throwing Hall\",\n  \"invented\": true,\n  \"seed\": " +
-        std::to_string(seed) + ",\n  \"last_day\": \"" + last_day.text() +
-        "\",\n  \"velocity_spread_ms\": " + number(true_velocity_spread) +
-        ",\n  \"growth_mph_per_year\": " + number(growth_mph_per_year) +
-        ",\n  \"drift_sd_per_sqrt_day\": " + number(true_drift_sd_per_sqrt_day) + ",\n  \"effects\": [\n";
-    for (std::size_t k = 0; k < demo_qualities; ++k) {
-        const auto& effect = true_effects[k];
-        text += std::string("    {\"quality\": \"") + effect.quality +
-                "\", \"between\": " + number(effect.between) + ", \"within\": " + number(effect.within) +
-                ", \"log_spread\": " + number(effect.log_spread) + "}" +
-                (k + 1 < demo_qualities ? ",\n" : "\n");
-    }
-    text += "  ],\n  \"throwers\": [\n";
-    for (std::size_t i = 0; i < athletes.size(); ++i)
-        text += truth_of(athletes[i], throwers[i]) + (i + 1 < athletes.size() ? ",\n" : "\n");
-    return text + "  ]\n}\n";
 }
 
 } // namespace amentum

@@ -1,35 +1,30 @@
 #include "demo_facility/test_days.h"
 
+#include "demo_facility/hall_loads.h"
 #include "demo_facility/people.h"
 #include "inference/random_stream.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 #include <map>
 
 namespace amentum {
 namespace {
 
-struct TestGiven {
+struct Lift {
     const char* test;
-    int quality;       // index into true_effects
-    double trial, day; // errors, fractions: those of data/test_kinds.csv
+    HallTool tool;
 };
-
-constexpr TestGiven lifts[] = {{"split_squat_max", 0, 0.025, 0.034},
-                               {"hex_bar_high_max", 1, 0.025, 0.034},
-                               {"press_max", 3, 0.025, 0.034}};
-constexpr TestGiven throws_of_balls[] = {{"kneeling_overhead_throw_4lb", 6, 0.03, 0.025},
-                                         {"kneeling_overhead_throw_6lb", 6, 0.03, 0.025},
-                                         {"rotational_throw_6lb", 7, 0.03, 0.03}};
+constexpr Lift lifts[] = {{"split_squat_max", HallTool::straight_bar},
+                          {"hex_bar_high_max", HallTool::high_hex_bar},
+                          {"press_max", HallTool::dumbbell_pair}};
+constexpr const char* throws_of_balls[] = {"kneeling_overhead_throw_4lb", "kneeling_overhead_throw_6lb",
+                                           "rotational_throw_6lb"};
 
 double rounded(double x, double step) {
     return std::round(x / step) * step;
 }
-Mass to_five_pounds(double kg) {
-    return Mass::pounds(std::max(10.0, rounded(Mass::kilograms(kg).pounds(), 5)));
-}
-
 Side lead_side(const Athlete& a) {
     return a.throwing_hand == Hand::right ? Side::left : Side::right;
 }
@@ -52,30 +47,38 @@ struct Day {
         return r;
     }
     double noisy(double value, double error) { return value * std::exp(error * stream.next_normal()); }
-    double truth(const TestGiven& t) const {
-        return true_test_value(athlete, thrower, last_day, day, t.test, t.quality);
+    // What the athlete could do that day: the true value with the day's error in it.
+    double form_of(const char* test) {
+        return noisy(true_test_value(athlete, thrower, last_day, day, test), true_test(test).day);
     }
+    double trial_of(const char* test, double form) { return noisy(form, true_test(test).trial); }
     bool young() const { return age_on(athlete, last_day, day) < 16; }
+    bool in_hall() const { return athlete.kit.text == hall_kit; }
 };
 
 // A set to failure at a load that the day's maximum allows for so many repetitions, by Epley's line.
-void add_lift(Day& day, const TestGiven& test) {
-    const double maximum = day.noisy(day.noisy(day.truth(test), test.day), test.trial);
+void add_lift(Day& day, const Lift& lift) {
+    const double maximum = day.trial_of(lift.test, day.form_of(lift.test));
     const int reps = day.young() ? 8 : 3 + static_cast<int>(3 * day.stream.next_uniform());
-    const bool sided = std::string(test.test) == "split_squat_max";
-    Reading r = day.reading(test.test, sided ? lead_side(day.athlete) : Side::none, 1);
-    r.load = to_five_pounds(maximum / (1 + reps / 30.0));
-    r.reps = std::clamp(static_cast<int>(std::round(30 * (maximum / r.load->kilograms() - 1))), 1, 10);
+    const bool sided = lift.tool == HallTool::straight_bar;
+    // Youths are tested with six to ten; a pair of dumbbells may leave them four or five.
+    const int fewest = !day.young() ? 1 : lift.tool == HallTool::dumbbell_pair ? 4 : 6;
+    const auto set = hall_set(lift.tool, Mass::kilograms(maximum), reps, fewest);
+    if (!set)
+        return;
+    Reading r = day.reading(lift.test, sided ? lead_side(day.athlete) : Side::none, 1);
+    r.load = set->load;
+    r.reps = set->reps;
     r.reps_in_reserve = 0;
     day.records.readings.push_back(r);
 }
 
 void add_pull_ups(Day& day) {
-    const TestGiven test{"pull_up_max", 2, 0.018, 0.024};
+    const char* test = "pull_up_max";
     const double body = rounded(day.thrower.body_mass_kg[static_cast<std::size_t>(day.day)], 0.1);
-    const double maximum = day.noisy(day.noisy(day.truth(test), test.day), test.trial);
+    const double maximum = day.trial_of(test, day.form_of(test));
     const double added = rounded(Mass::kilograms(maximum / 1.1 - body).pounds(), 5); // for 3 repetitions
-    Reading r = day.reading(test.test, Side::none, 1);
+    Reading r = day.reading(test, Side::none, 1);
     r.body_mass = Mass::kilograms(body);
     r.load = Mass::pounds(std::max(0.0, added));
     r.reps = static_cast<int>(std::round(30 * (maximum / (body + r.load->kilograms()) - 1)));
@@ -85,33 +88,30 @@ void add_pull_ups(Day& day) {
 }
 
 void add_jump_and_bound(Day& day) {
-    const double height = day.noisy(
-        true_test_value(day.athlete, day.thrower, day.last_day, day.day, "jump_height_flight", 4), 0.042);
-    const double bound =
-        day.noisy(true_test_value(day.athlete, day.thrower, day.last_day, day.day, "lateral_bound", 5), 0.03);
+    const double height = day.form_of("jump_height_flight"), bound = day.form_of("lateral_bound");
     for (int trial = 1; trial <= 3; ++trial) {
         Reading jump = day.reading("jump_height_flight", Side::none, trial);
-        jump.flight_time =
-            Duration::seconds(rounded(std::sqrt(8 * day.noisy(height, 0.04) / 9.80665), 0.001));
+        jump.flight_time = Duration::seconds(
+            rounded(std::sqrt(8 * day.trial_of("jump_height_flight", height) / 9.80665), 0.001));
         jump.device = "mat 1";
         day.records.readings.push_back(jump);
     }
     for (int trial = 1; trial <= 2; ++trial) {
         Reading leap = day.reading("lateral_bound", throwing_side(day.athlete), trial);
-        leap.distance = Length::centimetres(rounded(100 * day.noisy(bound, 0.03), 1));
+        leap.distance = Length::centimetres(rounded(100 * day.trial_of("lateral_bound", bound), 1));
         day.records.readings.push_back(leap);
     }
 }
 
-void add_ball_throws(Day& day, const TestGiven& test) {
-    if (day.athlete.kit.text != "saltgrass-hall" && std::string(test.test).find("6lb") != std::string::npos)
-        return;
-    const double level = day.noisy(day.truth(test), test.day);
-    const bool sided = std::string(test.test).starts_with("rotational");
+void add_ball_throws(Day& day, const char* test) {
+    if (!day.in_hall() && std::string_view(test).ends_with("6lb"))
+        return; // the garage has one ball, of 4 lb
+    const double form = day.form_of(test);
+    const bool sided = std::string_view(test).starts_with("rotational");
     for (int trial = 1; trial <= 3; ++trial) {
-        Reading r = day.reading(test.test, sided ? throwing_side(day.athlete) : Side::none, trial);
+        Reading r = day.reading(test, sided ? throwing_side(day.athlete) : Side::none, trial);
         r.speed = Speed::miles_per_hour(
-            rounded(Speed::metres_per_second(day.noisy(level, test.trial)).miles_per_hour(), 0.1));
+            rounded(Speed::metres_per_second(day.trial_of(test, form)).miles_per_hour(), 0.1));
         r.device = "radar 1";
         r.place = PlaceMeasured::out_of_hand;
         day.records.readings.push_back(r);
@@ -119,12 +119,14 @@ void add_ball_throws(Day& day, const TestGiven& test) {
 }
 
 void add_velocity(Day& day) {
+    const TrueTest& error = true_test("throwing_velocity");
     const double level =
-        day.thrower.velocity[static_cast<std::size_t>(day.day)] + 0.358 * day.stream.next_normal();
-    const bool second_radar = day.stream.next_uniform() < 0.08; // lent from the next town; reads 0.9 m/s high
+        day.thrower.velocity[static_cast<std::size_t>(day.day)] + error.day * day.stream.next_normal();
+    const bool second_radar = day.stream.next_uniform() < second_radar_share; // lent from the next town
     for (int trial = 1; trial <= 5; ++trial) {
         Reading r = day.reading("throwing_velocity", Side::none, trial);
-        const double speed = level + 0.447 * day.stream.next_normal() + (second_radar ? 0.9 : 0);
+        const double speed =
+            level + error.trial * day.stream.next_normal() + (second_radar ? second_radar_bias : 0);
         r.speed = Speed::miles_per_hour(rounded(Speed::metres_per_second(speed).miles_per_hour(), 0.1));
         r.device = second_radar ? "radar 2" : "radar 1";
         r.place = PlaceMeasured::out_of_hand;
@@ -135,25 +137,25 @@ void add_velocity(Day& day) {
 void add_angles_and_forces(Day& day) {
     const double er = 118 + 6 * day.thrower.level[5], ir = 48 - 4 * day.thrower.level[5],
                  hip = 36 + 5 * day.thrower.level[9];
-    const auto two_trials = [&](const char* test, Side side, double level, double error_day, double error) {
-        const double today = level + error_day * day.stream.next_normal();
+    const auto two_trials = [&](const char* test, Side side, double level) {
+        const TrueTest& error = true_test(test);
+        const double today = level + error.day * day.stream.next_normal();
         for (int trial = 1; trial <= 2; ++trial) {
             Reading r = day.reading(test, side, trial);
-            r.angle = Angle::degrees(rounded(today + error * day.stream.next_normal(), 1));
+            r.angle = Angle::degrees(rounded(today + error.trial * day.stream.next_normal(), 1));
             r.rater = "Halloran";
             r.device = "inclinometer 1";
             day.records.readings.push_back(r);
         }
     };
-    two_trials("shoulder_external_rotation", throwing_side(day.athlete), er, 1.9, 1.5);
-    two_trials("shoulder_internal_rotation", throwing_side(day.athlete), ir, 1.9, 1.5);
-    two_trials("hip_internal_rotation", lead_side(day.athlete), hip, 1.8, 1.3);
-    for (const TestGiven& test :
-         {TestGiven{"external_rotation_force", 8, 0.05, 0.06}, TestGiven{"grip_force", 9, 0.03, 0.04}}) {
-        const double today = day.noisy(day.truth(test), test.day);
+    two_trials("shoulder_external_rotation", throwing_side(day.athlete), er);
+    two_trials("shoulder_internal_rotation", throwing_side(day.athlete), ir);
+    two_trials("hip_internal_rotation", lead_side(day.athlete), hip);
+    for (const char* test : {"external_rotation_force", "grip_force"}) {
+        const double form = day.form_of(test);
         for (int trial = 1; trial <= 2; ++trial) {
-            Reading r = day.reading(test.test, throwing_side(day.athlete), trial);
-            r.force = Force::newtons(rounded(day.noisy(today, test.trial), 1));
+            Reading r = day.reading(test, throwing_side(day.athlete), trial);
+            r.force = Force::newtons(rounded(day.trial_of(test, form), 1));
             r.device = "hand dynamometer";
             day.records.readings.push_back(r);
         }
@@ -162,8 +164,9 @@ void add_angles_and_forces(Day& day) {
 
 void add_body(Day& day) {
     Reading mass = day.reading("body_mass", Side::none, 1);
-    mass.body_mass = Mass::kilograms(
-        rounded(day.noisy(day.thrower.body_mass_kg[static_cast<std::size_t>(day.day)], 0.008), 0.1));
+    mass.body_mass = Mass::kilograms(rounded(
+        day.noisy(day.thrower.body_mass_kg[static_cast<std::size_t>(day.day)], true_test("body_mass").day),
+        0.1));
     day.records.readings.push_back(mass);
     if (!day.athlete.stature)
         return;
@@ -191,9 +194,18 @@ double usual_test_value(const Athlete& athlete, double age, double body_mass, co
     return usual.at(test);
 }
 
+const TrueTest& true_test(std::string_view test) {
+    const auto found =
+        std::find_if(true_tests.begin(), true_tests.end(), [&](const auto& t) { return t.test == test; });
+    assert(found != true_tests.end());
+    return *found;
+}
+
 double true_test_value(const Athlete& athlete, const TrueThrower& thrower, Date last_day, int day,
-                       const std::string& test, int quality) {
+                       const std::string& test) {
     const auto at = static_cast<std::size_t>(day);
+    const int quality = true_test(test).quality;
+    assert(quality >= 0);
     const auto k = static_cast<std::size_t>(quality);
     return usual_test_value(athlete, age_on(athlete, last_day, day), thrower.body_mass_kg[at], test) *
            std::exp(true_effects[k].log_spread * thrower.state[at][k]);
@@ -210,15 +222,15 @@ void add_test_days(RecordSet& records, const Athlete& athlete, const TrueThrower
         add_body(day);
         if (done(0.95))
             add_velocity(day);
-        if (athlete.kit.text == "saltgrass-hall")
-            for (const auto& test : lifts)
+        if (day.in_hall())
+            for (const auto& lift : lifts)
                 if (done(0.85))
-                    add_lift(day, test);
-        if (done(0.8) && !day.young())
+                    add_lift(day, lift);
+        if (done(0.8) && !day.young() && day.in_hall())
             add_pull_ups(day);
         if (done(0.9))
             add_jump_and_bound(day);
-        for (const auto& test : throws_of_balls)
+        for (const char* test : throws_of_balls)
             if (done(0.85))
                 add_ball_throws(day, test);
         if (done(0.7))

@@ -11,7 +11,10 @@ namespace {
 
 // The one thing to do next, in the order of urgency.
 std::string next_step(const FacilityView& view, const Athlete& athlete, const FindLimitersAnswer& limiters,
-                      Date today) {
+                      const std::vector<ShownFinding>& throwing, Date today) {
+    for (const auto& finding : throwing)
+        if (finding.severity == "stops")
+            return finding.sentence + " " + finding.what_to_do;
     if (!view.one_series(athlete.id.text, "throwing_velocity"))
         return "Measure throwing velocity: nothing can be ranked without it.";
     const Block* running = nullptr;
@@ -57,7 +60,8 @@ RosterLine line_of(Workplace::Inside& inside, const FacilityView& view, const At
     const auto account = throws_of(view, athlete, today);
     line.days_since_hard_throw = account.days_since_hard;
     line.hard_throw_words = hard_throw_words(account);
-    line.next_step = next_step(view, athlete, limiters, today);
+    line.next_step =
+        next_step(view, athlete, limiters, throwing_findings(inside, view, athlete, today), today);
     return line;
 }
 

@@ -38,13 +38,16 @@ std::string describe_difference(double value, Interval band, const ShownUnit& un
 
 std::string describe_change(const ChangeWords& change, const ShownUnit& unit) {
     const std::string worthwhile = shown(change.smallest_worthwhile, unit) + " " + unit.unit;
+    const std::string than = change.growth_taken_out ? " than growth alone usually brings" : " than before";
     std::string verdict = "Cannot tell yet whether " + change.quality + " changed";
     if (change.chance_gained >= 0.9)
-        verdict = "More " + change.quality + " than before";
+        verdict = "More " + change.quality + than;
     if (change.chance_lost >= 0.9)
-        verdict = "Less " + change.quality + " than before";
+        verdict = "Less " + change.quality + than;
     return verdict + ": from " + change.from.text() + " to " + change.to.text() + " the tests differ by " +
-           with_sign(change.measured, unit) + " " + unit.unit + ", the true change is likely " +
+           with_sign(change.measured, unit) + " " + unit.unit +
+           (change.growth_taken_out ? ", the true change beyond growth is likely "
+                                    : ", the true change is likely ") +
            describe_difference(change.likely, change.band, unit) + "; " +
            describe_chance(change.chance_gained) + " chance that at least the smallest worthwhile change (" +
            worthwhile + ") was gained, " + describe_chance(change.chance_lost) +

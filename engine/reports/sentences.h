@@ -30,6 +30,8 @@ struct ChangeWords {
     double smallest_detectable;
     Date from;
     Date to;
+    bool growth_taken_out =
+        false; // below 18, of velocity: the likely change is beyond what growth alone brings
 };
 // The verdict's sentence first, then what was measured, then what test noise alone can do.
 std::string describe_change(const ChangeWords&, const ShownUnit&);

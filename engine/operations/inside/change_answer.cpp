@@ -34,7 +34,8 @@ double growth_between(const FacilityView& view, const Athlete& athlete, Date fro
 }
 
 // 0.2 of the SD between athletes of the same kind (age, size, sex and sport taken out), error taken out [Hopkins2004].
-double worthwhile_on_scale(const FacilityView& view, const TestKind& kind, const Athlete& athlete, Date today) {
+double worthwhile_on_scale(const FacilityView& view, const TestKind& kind, const Athlete& athlete,
+                           Date today) {
     const auto level = level_in(view, kind, athlete, today);
     return level.spread > 0 ? worthwhile_share * level.spread : worthwhile_in_errors * kind.day_error;
 }
@@ -72,7 +73,8 @@ JudgeChangeAnswer change_answer(const Workplace::Inside& inside, const FacilityV
                             on_unit(worthwhile),
                             on_unit(detectable),
                             first,
-                            last};
+                            last,
+                            growing};
     JudgeChangeAnswer answer{athlete.id.text,
                              kind.key,
                              kind.name,

@@ -31,6 +31,13 @@ TEST_CASE("no verdict while the chance lies between 10 and 90 per cent") {
     CHECK(describe_change(change(0.0, 0.95), mph).starts_with("Less throwing velocity than before"));
 }
 
+TEST_CASE("below 18 a change is measured against growth, and the sentence says so") {
+    ChangeWords lost = change(0.0, 0.95);
+    lost.growth_taken_out = true;
+    CHECK(describe_change(lost, mph).starts_with("Less throwing velocity than growth alone usually brings"));
+    CHECK(describe_change(lost, mph).find("beyond growth") != std::string::npos);
+}
+
 TEST_CASE("an estimate is never said without its interval and unit") {
     CHECK(describe_estimate(36.6126, {36.1, 37.1}, mph) == "81.9 mph (80 %: 80.8 to 83.0)");
     CHECK(describe_difference(0.312928, {-0.134112, 0.71526}, mph) == "+0.7 mph (80 %: -0.3 to +1.6)");
