@@ -51,7 +51,7 @@ void add_operation(CLI::App& app, const Operation& operation, Given& given) {
         if (field.name == "text")
             command->add_option("--file", given.file, "read the text from this file; - for standard input");
     }
-    if (operation.name == "export_records")
+    if (operation.answer_schema.at("properties").get_object().contains("files"))
         command->add_option("--folder", given.folder, "write the files there");
     if (operation.name == "method")
         command->add_option("words", given.words, "NAME key=value ...");

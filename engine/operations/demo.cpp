@@ -58,6 +58,7 @@ Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
                       static_cast<int>(records.readings.size()),
                       static_cast<int>(records.throws.size()),
                       static_cast<int>(records.sets.size()),
+                      {{"truth.json", "truth", made.truth}},
                       made.truth,
                       ""};
     answer.words = "Made the invented facility " + answer.facility + ": " + std::to_string(answer.athletes) +

@@ -3,6 +3,7 @@
 // Refuses a store that already holds athletes. The records go through the same import as a coach's own files.
 #pragma once
 
+#include "operations/export_records.h"
 #include "operations/workplace.h"
 #include "values/refusal.h"
 
@@ -24,10 +25,12 @@ struct DemoAnswer {
     int readings;
     int throw_entries;
     int sets;
-    std::string truth; // the simulation's true effects, as JSON text
+    std::vector<ExportedFile> files; // truth.json: the same text as a file (--folder writes it)
+    std::string truth;               // the simulation's true effects, as JSON text
     std::string words;
 };
-BOOST_DESCRIBE_STRUCT(DemoAnswer, (), (facility, athletes, readings, throw_entries, sets, truth, words))
+BOOST_DESCRIBE_STRUCT(DemoAnswer, (),
+                      (facility, athletes, readings, throw_entries, sets, files, truth, words))
 
 Result<DemoAnswer> demo(Workplace&, const DemoRequest&);
 

@@ -1623,6 +1623,11 @@ export interface operations {
                         readings: number;
                         throw_entries: number;
                         sets: number;
+                        files: {
+                            name: string;
+                            kind: string;
+                            text: string;
+                        }[];
                         truth: string;
                         words: string;
                     };
