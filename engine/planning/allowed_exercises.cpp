@@ -1,5 +1,6 @@
 #include "planning/allowed_exercises.h"
 
+#include "planning/exercise_classes.h"
 #include "planning/short_list.h"
 
 #include <algorithm>
@@ -29,6 +30,10 @@ bool overridden_with_reason(const BlockRequest& request, const Exercise& exercis
                return o.athlete == request.athlete.id && o.exercise == exercise.key &&
                       o.caution == caution.key && o.reason.size() >= shortest_reason;
            });
+}
+
+bool hits(const Athlete& athlete) {
+    return athlete.role == Role::fielder || athlete.role == Role::catcher;
 }
 
 struct CautionAnswer {
@@ -121,6 +126,8 @@ AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& 
             ++allowed.too_young;
             continue;
         }
+        if (hitters_pull(exercise) && !hits(request.athlete))
+            continue;
         const auto cautions = cautions_against(request, exercise);
         for (const auto& key : cautions.standing)
             taken[key].push_back(exercise.name);

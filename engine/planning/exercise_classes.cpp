@@ -19,6 +19,10 @@ bool hard_on_tired_arm(const Exercise& exercise) {
     return overhead && exercise.part != Part::mobility && exercise.part != Part::trunk;
 }
 
+bool hitters_pull(const Exercise& exercise) {
+    return exercise.key.starts_with("low_to_high_pull");
+}
+
 bool linear_throw(const Exercise& exercise) {
     return exercise.means == LoadMeans::ball && exercise.part == Part::speed &&
            !exercise.pattern.starts_with("rotational");

@@ -17,6 +17,8 @@ namespace amentum {
 
 bool heavy_for_legs(const Exercise& exercise);
 bool hard_on_tired_arm(const Exercise& exercise);
+// Column and band pulls go from high to low for throwers, from low to high for hitters (common practice, no source).
+bool hitters_pull(const Exercise& exercise);
 bool linear_throw(const Exercise& exercise);
 bool kneeling_overhead_throw(const Exercise& exercise);
 

@@ -42,7 +42,8 @@ using Groups = std::map<std::string, std::map<int, std::vector<Reading>>>; // by
 Groups readings_of(const RecordSet& records, const std::string& test) {
     Groups groups;
     for (const auto& r : records.readings)
-        if (r.test == test && r.device != "radar 2") // the second radar reads high, and is kept out of the line
+        if (r.test == test &&
+            r.device != "radar 2") // the second radar reads high, and is kept out of the line
             groups[r.athlete.text][r.date.days_since_1970()].push_back(r);
     return groups;
 }
@@ -75,7 +76,8 @@ Share bands_that_hold(const TestKind& kind, std::uint64_t seed,
         const auto thrower = simulate_thrower(athlete, last_day, seed);
         for (const auto& point : trajectory.points) {
             const double half = z80 * std::sqrt(point.smoothed.variance);
-            const double true_value = truth(athlete, thrower, demo_days - (last_day.days_since_1970() - point.day));
+            const double true_value =
+                truth(athlete, thrower, demo_days - (last_day.days_since_1970() - point.day));
             share.inside += std::abs(true_value - point.smoothed.mean) <= half;
             ++share.bands;
         }
@@ -104,7 +106,8 @@ TEST_CASE("80 % bands of throwing velocity hold the true velocity about four tim
 TEST_CASE("80 % bands of the hex-bar pull and of the kneeling throw hold the truth as often") {
     const auto all = tables();
     for (const std::string test : {"hex_bar_high_max", "kneeling_overhead_throw_4lb"})
-        check_share(bands_that_hold(*all.test_kind(test), 1, [&](const Athlete& athlete, const TrueThrower& thrower, int day) {
-            return std::log(true_test_value(athlete, thrower, last_day, day, test));
-        }));
+        check_share(bands_that_hold(
+            *all.test_kind(test), 1, [&](const Athlete& athlete, const TrueThrower& thrower, int day) {
+                return std::log(true_test_value(athlete, thrower, last_day, day, test));
+            }));
 }

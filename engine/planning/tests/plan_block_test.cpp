@@ -327,3 +327,18 @@ TEST_CASE("refusals name the limits that conflict") {
     request.priorities[0].weight = -1;
     CHECK(plan_block(request).refusal().field == "priorities");
 }
+
+TEST_CASE("a pull from low to high is for hitters: a pitcher is not given it") {
+    World world;
+    for (auto& exercise : world.exercise_list)
+        if (exercise.part == Part::assistance)
+            exercise.key = "low_to_high_pull_" + exercise.key;
+    const auto pulls = [&](Role role) {
+        world.athlete.role = role;
+        const Block block = planned(world.request());
+        return std::count_if(block.lines.begin(), block.lines.end(),
+                             [](const auto& l) { return l.exercise.starts_with("low_to_high_pull"); });
+    };
+    CHECK(pulls(Role::pitcher) == 0);
+    CHECK(pulls(Role::fielder) > 0);
+}
