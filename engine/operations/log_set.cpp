@@ -29,12 +29,9 @@ Result<SetDone> set_from(const LogSetRequest& request, const Workplace::Inside& 
             keys.push_back(each.key);
         return refuse_unknown("exercise", request.exercise, keys);
     }
-    const auto date = parse_date(request.date, "date");
+    const auto date = day_up_to_today(request.date, "set", inside.today());
     if (!date)
         return date.refusal();
-    if (*date > inside.today())
-        return Refusal{RefusalCode::impossible_date, "The set is dated " + date->text() + ", after today.",
-                       "date", date->text(), "up to " + inside.today().text()};
     if (request.set_number < 1 || request.set_number > 40)
         return refuse_range("set_number", request.set_number, 1, 40, "");
     const auto load = mass_given("load", request.load_kg, request.load_lb);

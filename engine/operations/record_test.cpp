@@ -90,12 +90,9 @@ Result<RecordTestAnswer> record_test(Workplace& workplace, const RecordTestReque
     const auto kind = test_named(inside.tables, request.test);
     if (!kind)
         return kind.refusal();
-    const auto date = parse_date(request.date, "date");
+    const auto date = day_up_to_today(request.date, "test", inside.today());
     if (!date)
         return date.refusal();
-    if (*date > inside.today())
-        return Refusal{RefusalCode::impossible_date, "The test is dated " + date->text() + ", after today.",
-                       "date", date->text(), "up to " + inside.today().text()};
     const auto side = side_of(request);
     if (!side)
         return side.refusal();

@@ -32,13 +32,9 @@ Result<Done> check_limits(const RecordThrowsRequest& r) {
 Result<ThrowEntry> entry_from(const RecordThrowsRequest& r, const AthleteId& athlete, Date today) {
     if (const auto limits = check_limits(r); !limits)
         return limits.refusal();
-    const auto date = parse_date(r.date, "date");
+    const auto date = day_up_to_today(r.date, "entry", today);
     if (!date)
         return date.refusal();
-    if (*date > today)
-        return Refusal{RefusalCode::impossible_date,
-                       "The throws are dated " + date->text() + ", after today.", "date", date->text(),
-                       "up to " + today.text()};
     const auto setting = from_word<ThrowSetting>(r.setting);
     if (!setting)
         return refuse_choice("setting", r.setting, all_words<ThrowSetting>());

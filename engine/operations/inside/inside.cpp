@@ -55,6 +55,15 @@ Facility Workplace::Inside::facility() {
     return view()->records.facility.value_or(Facility{"This facility"});
 }
 
+Result<Date> day_up_to_today(const std::string& text, const std::string& what, Date today) {
+    const auto date = parse_date(text, "date");
+    if (!date || *date <= today)
+        return date;
+    return Refusal{RefusalCode::impossible_date,
+                   "The " + what + " is dated " + date->text() + ", after today.", "date", date->text(),
+                   "up to " + today.text()};
+}
+
 Result<const Athlete*> athlete_named(const FacilityView& view, const std::string& name) {
     if (const Athlete* athlete = view.athlete(name))
         return athlete;

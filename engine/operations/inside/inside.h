@@ -33,6 +33,8 @@ struct Workplace::Inside {
 
 const ReferenceTables& built_in_tables();
 
+// The field `date` of something that has been done: a day that exists and is not after today.
+Result<Date> day_up_to_today(const std::string& text, const std::string& what, Date today);
 Result<const Athlete*> athlete_named(const FacilityView&, const std::string& name);
 Result<const TestKind*> test_named(const ReferenceTables&, const std::string& key);
 Result<const Kit*> kit_named(const FacilityView&, const std::string& name);
