@@ -37,10 +37,11 @@ struct ShownTest { // one measured test day
     std::vector<std::string> warnings;
     bool far_from_expected; // more than four standard deviations from what the earlier tests foretold
     bool from_logged_set;
+    std::string left_out; // why it is not in the line (another side, another radar); empty when it is
 };
 BOOST_DESCRIBE_STRUCT(ShownTest, (),
                       (date, value, standard_error, side, method, warnings, far_from_expected,
-                       from_logged_set))
+                       from_logged_set, left_out))
 
 struct ShownRefusal {
     int code;

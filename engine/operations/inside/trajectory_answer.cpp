@@ -49,9 +49,8 @@ std::vector<ShownTest> tests_of(const Series& series, const Facility& facility) 
                        result.method,
                        result.warnings,
                        false,
-                       each.from_logged_set};
-        if (!each.left_out.empty())
-            test.warnings.push_back("Not in the line: " + each.left_out + ".");
+                       each.from_logged_set,
+                       each.left_out};
         if (each.point >= 0)
             test.far_from_expected =
                 series.trajectory.front().points[static_cast<std::size_t>(each.point)].far_from_expected;

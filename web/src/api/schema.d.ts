@@ -355,6 +355,7 @@ export interface operations {
                                 warnings: string[];
                                 far_from_expected: boolean;
                                 from_logged_set: boolean;
+                                left_out: string;
                             }[];
                             limiter?: string | null;
                             limiter_chance?: number | null;
@@ -432,6 +433,7 @@ export interface operations {
                                 warnings: string[];
                                 far_from_expected: boolean;
                                 from_logged_set: boolean;
+                                left_out: string;
                             }[];
                             curve: {
                                 date: string;

@@ -6,9 +6,9 @@ import { drawTrajectory } from './trajectory_geometry';
 
 const paper = { width: 400, height: 200, left: 40, right: 10, top: 10, bottom: 20 };
 const test = (date: string, value: number, more: Partial<MeasuredTest> = {}): MeasuredTest => ({
-  date, value, standard_error: 1, side: 'none', method: '', warnings: [], far_from_expected: false, from_logged_set: false, ...more,
+  date, value, standard_error: 1, side: 'none', method: '', warnings: [], far_from_expected: false, from_logged_set: false, left_out: '', ...more,
 });
-const outside = 'Not in the line: read by another device or place than usual for this athlete; shown, not mixed in.';
+const outside = 'read by another device or place than usual for this athlete; shown, not mixed in.';
 const curve = [
   { date: '2025-01-01', value: 80, low: 78, high: 82 },
   { date: '2025-12-31', value: 84, low: 80, high: 88 },
@@ -48,7 +48,7 @@ describe('marks of tests', () => {
     expect(markOf(test('2025-01-01', 1))).toBe('test');
     expect(markOf(test('2025-01-01', 1, { from_logged_set: true }))).toBe('logged_set');
     expect(markOf(test('2025-01-01', 1, { far_from_expected: true }))).toBe('far');
-    expect(markOf(test('2025-01-01', 1, { far_from_expected: true, warnings: [outside] }))).toBe('left_out');
+    expect(markOf(test('2025-01-01', 1, { far_from_expected: true, left_out: outside }))).toBe('left_out');
     expect(markOf(test('2025-01-01', 1, { warnings: ['The trials lie further apart than is usual.'] }))).toBe('test');
   });
 });
@@ -61,7 +61,7 @@ describe('the chart in words', () => {
     );
   });
   it('tells sets, far ones and left-out ones', () => {
-    const all = [test('2025-03-01', 1), test('2025-02-01', 1, { from_logged_set: true }), test('2025-01-01', 1, { warnings: [outside] })];
+    const all = [test('2025-03-01', 1), test('2025-02-01', 1, { from_logged_set: true }), test('2025-01-01', 1, { left_out: outside })];
     expect(chartWords('Jump', all, null)).toBe('Jump: 2 tests and 1 logged set from 1 Jan 2025 to 1 Mar 2025; 1 left out of the line.');
   });
   it('says when there is nothing', () => expect(chartWords('Jump', [], null)).toBe('Jump: no tests yet.'));
@@ -72,7 +72,7 @@ describe('sparklines of a list', () => {
   const scales = sharedScales([{ curve, tests }, { curve: slow, tests: [] }]);
   it('share the highest span, 78 to 88', () => expect(scales.span).toBe(10));
   it('leave out what the line leaves out, so that one foreign reading does not flatten all lines', () => {
-    const foreign = [...tests, test('2025-03-01', 60, { warnings: [outside] })];
+    const foreign = [...tests, test('2025-03-01', 60, { left_out: outside })];
     expect(sharedScales([{ curve, tests: foreign }]).span).toBe(10);
     expect(drawSpark(curve, foreign, scales, 150, 40).dots).toHaveLength(2);
   });

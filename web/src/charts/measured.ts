@@ -18,6 +18,7 @@ export interface MeasuredTest {
   warnings: string[];
   far_from_expected: boolean;
   from_logged_set: boolean;
+  left_out: string;
 }
 
 // Shapes, not colours: full dot, hollow dot, ringed dot, cross.
@@ -29,9 +30,8 @@ export function markOf(test: MeasuredTest): Mark {
   return test.from_logged_set ? 'logged_set' : 'test';
 }
 
-// The server says so in the test's warning, which begins with these words.
 export function leftOut(test: MeasuredTest): boolean {
-  return test.warnings.some((warning) => warning.startsWith('Not in the line'));
+  return test.left_out !== '';
 }
 
 function counted(count: number, one: string, more: string): string {
