@@ -31,9 +31,9 @@ Ladder ladder_of(HallTool tool) {
 
 std::optional<HallSet> hall_set(HallTool tool, Mass maximum, int reps_wanted, int fewest) {
     const Ladder ladder = ladder_of(tool);
-    const auto load_at = [&](int step) { return Mass::pounds(ladder.lowest_lb + step * ladder.step_lb); };
+    const auto mass_at = [&](int step) { return Mass::pounds(ladder.lowest_lb + step * ladder.step_lb); };
     const auto reps_at = [&](int step) {
-        return static_cast<int>(std::round(30 * (maximum.kilograms() / load_at(step).kilograms() - 1)));
+        return static_cast<int>(std::round(30 * (maximum.kilograms() / mass_at(step).kilograms() - 1)));
     };
     const double wanted = maximum.pounds() / (1 + reps_wanted / 30.0);
     int step = std::clamp(static_cast<int>(std::round((wanted - ladder.lowest_lb) / ladder.step_lb)), 0,
@@ -44,7 +44,7 @@ std::optional<HallSet> hall_set(HallTool tool, Mass maximum, int reps_wanted, in
         --step;
     if (reps_at(step) < fewest || reps_at(step) > 10)
         return std::nullopt;
-    return HallSet{load_at(step), reps_at(step)};
+    return HallSet{mass_at(step), reps_at(step)};
 }
 
 } // namespace amentum
