@@ -2,11 +2,13 @@
 import { argument, newStore, runProgram, runTests, serve } from './program.mjs';
 import { durabilityTests } from './durability.mjs';
 import { requestTests } from './requests.mjs';
+import { sameDocumentTests } from './same_document.mjs';
 
 const store = newStore();
 const made = runProgram(store, 'demo');
 if (made.status !== 0) throw new Error(made.stderr);
 const running = await serve(store, argument('pages', 'web/dist'));
+sameDocumentTests(() => running, store);
 requestTests(() => running);
 durabilityTests(() => running);
 const failed = await runTests();
