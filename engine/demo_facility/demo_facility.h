@@ -7,8 +7,10 @@
 //   quality:   x_k(t) = z_k + random walk + blocks that emphasised k      SDs between throwers of a kind
 //   test:      usual value of age, sex and size x exp(s_k x_k) x day noise x trial noise
 //   velocity:  usual of sport, sex and age + sigma_v (sum g_k z_k + sum b_k (x_k(t) - z_k)) + own residual + day noise
-// g_k between-thrower and b_k within-thrower coefficients differ on purpose. Youth grow: 1.5 mph a year [Sgroi2015].
-// Same seed and day, same bytes, on any machine. Units: SI inside, entered in lb and mph as a coach would.
+// g_k between-thrower and b_k within-thrower coefficients differ on purpose. Youth grow: 1.5 mph a year and 1.2 mph
+// an inch of stature [Sgroi2015]. Lifts are sets to failure at loads the hall can make, by Epley's line backwards.
+// Same seed and day, same bytes: own random numbers, every reading rounded as its device shows it.
+// Units: SI inside, entered in lb and mph as a coach would. docs/guide/demo.md explains the truth.
 // What it cannot tell: anything about real throwers; it is a model with our own assumptions in it.
 #pragma once
 
