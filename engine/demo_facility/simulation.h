@@ -57,7 +57,7 @@ struct TrueThrower {
     std::vector<double> velocity;                          // m/s by day
     std::vector<double> body_mass_kg;                      // by day
     std::vector<TrueBlock> blocks;
-    bool findable;   // false: so few tests that no method could find the limiter
+    bool findable;   // false: three test days only (what that hides: docs/guide/demo_facility.md)
     double grown_ms; // part of the velocity's change from first to last day that age and stature brought
 };
 

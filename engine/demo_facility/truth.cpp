@@ -86,7 +86,7 @@ std::string one_thrower(const Athlete& athlete, const TrueThrower& thrower) {
                 {"velocity_change_of_growth_ms", number(thrower.grown_ms)},
                 {"velocity_ms", number(thrower.velocity.back())}};
     if (!thrower.findable)
-        all["hidden_because"] = quoted("two or three test days in 20 months");
+        all["few_tests"] = quoted("three test days in 20 months");
     return object(all);
 }
 
