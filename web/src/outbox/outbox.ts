@@ -1,12 +1,13 @@
 // What could not be sent yet is kept on this device (IndexedDB) and sent, oldest first, when the server answers again.
 // Every entry carries its own key or identity, so sending one twice keeps one record.
 import { openDB, type IDBPDatabase } from 'idb';
+import { outcomeOf, type Outcome } from './outcome';
 
 export type Route = '/api/log_set' | '/api/record_test';
 export interface Waiting {
   id?: number;
   route: Route;
-  body: unknown;
+  body: Record<string, unknown>;
   words: string; // what it is, for the person
 }
 
@@ -18,45 +19,64 @@ function database(): Promise<IDBPDatabase> {
   return opened;
 }
 
-export async function keep(entry: Waiting): Promise<void> {
-  await (await database()).add('waiting', entry);
+// False when this device keeps nothing (no IndexedDB, no room): the person must then keep what was typed.
+export async function keep(entry: Waiting): Promise<boolean> {
+  try {
+    await (await database()).add('waiting', entry);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 export async function waiting(): Promise<Waiting[]> {
-  return (await (await database()).getAll('waiting')) as Waiting[];
+  try {
+    return (await (await database()).getAll('waiting')) as Waiting[];
+  } catch {
+    return [];
+  }
 }
 
-export type Sent = { kind: 'taken' | 'refused'; answer: unknown } | { kind: 'unreachable' };
-
-export async function post(route: Route, body: unknown): Promise<Sent> {
+async function post(route: Route, body: unknown): Promise<Outcome> {
   try {
     const response = await fetch(route, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(body),
     });
-    const answer: unknown = await response.json();
-    return { kind: response.ok ? 'taken' : 'refused', answer };
+    return outcomeOf(response.ok, await response.json());
   } catch {
     return { kind: 'unreachable' };
   }
 }
 
-// One at a time, so that two tabs or a slow line cannot reorder them. Stops at the first that cannot be sent.
-// A refused entry stays, so that nothing a person typed is lost; its sentence comes back.
-export async function sendWaiting(): Promise<string[]> {
-  const refusals: string[] = [];
+// Refused entries, and those the server asks about, stay: nothing a person typed is lost. What was said of each comes
+// back by the entry's id. Stops at the first that cannot be sent.
+async function sendOnce(): Promise<Map<number, Outcome>> {
+  const held = new Map<number, Outcome>();
   for (const entry of await waiting()) {
     const sent = await post(entry.route, entry.body);
     if (sent.kind === 'unreachable') break;
     if (sent.kind === 'taken') await (await database()).delete('waiting', entry.id as number);
-    else refusals.push(`${entry.words}: ${(sent.answer as { refusal?: { sentence: string } }).refusal?.sentence ?? 'refused'}`);
+    else held.set(entry.id as number, sent);
   }
-  return refusals;
+  return held;
+}
+
+// One round at a time, so that a slow line cannot make two rounds send the same entry side by side.
+let round: Promise<Map<number, Outcome>> | undefined;
+export function sendWaiting(): Promise<Map<number, Outcome>> {
+  round ??= sendOnce().finally(() => (round = undefined));
+  return round;
 }
 
 export async function discard(id: number): Promise<void> {
   await (await database()).delete('waiting', id);
+}
+
+// The answer to "Keep it?": the entry is sent once more, now with keep.
+export async function keepAnyway(entry: Waiting): Promise<void> {
+  await (await database()).put('waiting', { ...entry, body: { ...entry.body, keep: true } });
 }
 
 // A key made on the device; getRandomValues also works where the page came without https.
