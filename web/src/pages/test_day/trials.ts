@@ -1,4 +1,6 @@
-// How many trials a test usually starts with, and how typed text becomes the request's numbers. No training number here.
+// How many trials a test usually starts with, and which fields are typed at once. No training number here.
+import { numberOrText } from '../../quantities/typed';
+
 export interface Field {
   name: string;
   label: string;
@@ -14,23 +16,34 @@ export function usualTrials(test: string): number {
   return 1;
 }
 
-// Fields shown at once: the needed ones, or the first way of measuring when a test can be taken in more than one.
-export function shownFields(fields: Field[]): Field[] {
-  const needed = fields.filter((field) => field.needed);
-  const extra = fields.filter((field) => field.name === 'reps_in_reserve');
-  return needed.length ? [...needed, ...extra] : fields.slice(0, 1);
+// A test that needs none of its fields by itself can be taken in more than one way: by speed or by distance, by the
+// time in the air or by the height. Each such way is one field and what belongs to it.
+const firstOfAWay = /^(speed|flight_time|height|distance)/;
+
+export function waysOf(fields: Field[]): Field[] {
+  return fields.some((field) => field.needed) ? [] : fields.filter((field) => firstOfAWay.test(field.name));
+}
+
+// The fields typed at once: the needed ones and what is left in reserve, or those of the chosen way.
+export function shownFields(fields: Field[], way = ''): Field[] {
+  const ways = waysOf(fields);
+  if (!ways.length) return fields.filter((field) => field.needed || field.name === 'reps_in_reserve');
+  const first = ways.find((field) => field.name === way) ?? (ways[0] as Field);
+  const withIt = first.name.startsWith('distance') ? fields.filter((field) => field.name.startsWith('release_')) : [];
+  return [first, ...withIt];
 }
 
 export type Typed = Record<string, string>;
 
-// Empty trials are left out; a comma typed as decimal mark is read as one.
-export function trialsFrom(typed: Typed[]): Record<string, number>[] {
+// Only the fields now shown are sent; a trial without any is left out.
+export function trialsFrom(typed: Typed[], fields: Field[]): Record<string, number | string>[] {
   return typed
     .map((trial) =>
       Object.fromEntries(
-        Object.entries(trial)
-          .filter(([, text]) => text.trim() !== '')
-          .map(([name, text]) => [name, Number(text.trim().replace(',', '.'))]),
+        fields.flatMap(({ name }) => {
+          const given = numberOrText(trial[name] ?? '');
+          return given === null ? [] : [[name, given]];
+        }),
       ),
     )
     .filter((trial) => Object.keys(trial).length > 0);
