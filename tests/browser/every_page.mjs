@@ -1,31 +1,40 @@
-// Every page, at three widths and in print: no script error, no sideways scroll, no accessibility violation.
+// Every page, at three widths: no script error, no sideways scroll, no accessibility violation, targets a hand can hit.
 import assert from 'node:assert/strict';
 import { test } from '../http/program.mjs';
 import { openPage, picture, violations, widths } from './browser.mjs';
 
-const pages = ['roster', 'athlete_record/marisol-quay', 'athlete_record/finn-abernarrow', 'plan_block', 'plan_block/marisol-quay',
-               'plan_block/tuva-skagen', 'test_day', 'load_bar', 'import_records', 'method', 'method/one_rep_max', 'no_such_page'];
+export const everyPage = ['roster', 'athlete_record/marisol-quay', 'athlete_record/finn-abernarrow', 'plan_block', 'plan_block/marisol-quay',
+                          'plan_block/tuva-skagen', 'plan_block/luca-thistlewood', 'test_day', 'load_bar', 'import_records', 'method',
+                          'method/one_rep_max', 'no_such_page'];
+
+// Buttons and fields lower than 44 px; a checkbox is hit by its label. [WCAG 2.2, 2.5.8 asks for 24, 2.5.5 for 44]
+const tooSmall = () =>
+  [...document.querySelectorAll('main button, main input:not([type=checkbox]), main select, main summary')]
+    .filter((each) => each.offsetParent !== null && each.getBoundingClientRect().height < 43.5)
+    .map((each) => each.outerHTML.slice(0, 90));
 
 export function everyPageTests(world) {
   for (const [device, width] of Object.entries(widths))
     test(`every page on a ${device}`, async () => {
-      for (const name of pages) {
+      for (const name of everyPage) {
         const page = await openPage(world.browser, `${world.server.url}/#/${name}`, width);
         const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
         assert.ok(beyond <= 0, `${name} scrolls sideways by ${beyond} px at ${width}`);
         assert.deepEqual(await violations(page), [], `${name} at ${width}`);
+        assert.deepEqual(await page.evaluate(tooSmall), [], `${name} at ${width}`);
         assert.deepEqual(page.faults, [], name);
         await picture(page, world.pictures, `${name.replaceAll('/', '-')}-${device}`);
         await page.close();
       }
     });
-  test('in print the sheet keeps its sessions and the stop signs, and drops what is for a screen', async () => {
-    const page = await openPage(world.browser, `${world.server.url}/#/plan_block/marisol-quay`);
-    await page.emulateMedia({ media: 'print' });
-    assert.ok(await page.getByText('Sharp or sudden pain in the arm').isVisible());
-    assert.equal(await page.getByRole('button', { name: 'Print this week' }).isVisible(), false);
+  test('the form to log a set, open, fits a phone and has no violation', async () => {
+    const page = await openPage(world.browser, `${world.server.url}/#/plan_block/marisol-quay`, widths.phone);
+    await page.getByRole('button', { name: /^Log a set, Hex-bar deadlift/ }).first().click();
+    await page.getByLabel('Done on').waitFor();
+    assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth));
     assert.deepEqual(await violations(page), []);
-    await picture(page, world.pictures, 'block-print');
+    assert.deepEqual(await page.evaluate(tooSmall), []);
+    await picture(page, world.pictures, 'log-a-set-phone');
     await page.close();
   });
 }

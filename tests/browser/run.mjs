@@ -2,9 +2,15 @@
 import { mkdirSync } from 'node:fs';
 import { argument, newStore, runProgram, runTests, serve } from '../http/program.mjs';
 import { startBrowser } from './browser.mjs';
-import { doingTests } from './doing.mjs';
 import { everyPageTests } from './every_page.mjs';
+import { importRecordsTests } from './import_records.mjs';
+import { keyboardTests } from './keyboard.mjs';
+import { loadBarTests } from './load_bar.mjs';
+import { offlineTests } from './offline.mjs';
+import { planBlockTests } from './plan_block.mjs';
+import { printTests } from './print.mjs';
 import { shownIsHeldTests } from './shown_is_held.mjs';
+import { testDayTests } from './test_day.mjs';
 
 const store = newStore();
 for (const words of [['demo'], ['plan-block', '--athlete', 'Marisol Quay'], ['plan-block', '--athlete', 'Tuva Skagen']]) {
@@ -15,9 +21,9 @@ const pages = argument('pages', 'web/dist');
 const pictures = argument('pictures', '');
 if (pictures) mkdirSync(pictures, { recursive: true });
 const world = { store, pages, pictures, browser: await startBrowser(), server: await serve(store, pages) };
-shownIsHeldTests(world);
-everyPageTests(world);
-doingTests(world);
+for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests, importRecordsTests, testDayTests, planBlockTests,
+                     keyboardTests, offlineTests])
+  tests(world);
 const failed = await runTests();
 await world.browser.close();
 await world.server.kill();

@@ -38,16 +38,33 @@ export function shownIsHeldTests(world) {
       for (const line of session.lines) {
         assert.ok(text.includes(line.name), line.name);
         assert.ok(text.includes(line.load_words.replace(/\s+/g, ' ')), line.load_words);
+        assert.ok(text.includes(line.dose.replace(' x ', ' × ')), line.dose);
+        assert.ok(text.includes(line.purpose), line.purpose);
       }
     await page.close();
   });
-  test('the bar page shows the plates of the answer', async () => {
-    const page = await openPage(world.browser, `${world.server.url}/#/load_bar`);
-    await page.getByLabel('Wanted').fill('227');
-    await page.waitForLoadState('networkidle');
-    const kits = (await get(world.server.url, '/api/catalogue')).body.kits;
-    const answer = (await get(world.server.url, `/api/load_bar?kit=${kits[0].kit}&means=straight_bar&target_lb=227`)).body;
-    await page.getByText(answer.nearest.words).first().waitFor();
+  test('the test day shows every thrower with the interval expected of a new test', async () => {
+    const { squad } = (await get(world.server.url, '/api/test_day')).body;
+    const page = await openPage(world.browser, `${world.server.url}/#/test_day`);
+    const text = await textOf(page);
+    for (const { name, expected } of squad) {
+      assert.ok(text.includes(name), name);
+      const interval = expected.find((each) => each.test === 'throwing_velocity')?.interval;
+      if (interval) assert.ok(text.includes(`${fixed(interval.low, interval.decimals)} to ${fixed(interval.high, interval.decimals)} ${interval.unit}`), name);
+    }
+    await page.close();
+  });
+  test('the page to choose a block by names every thrower', async () => {
+    const { throwers } = (await get(world.server.url, '/api/roster')).body;
+    const page = await openPage(world.browser, `${world.server.url}/#/plan_block`);
+    assert.deepEqual((await page.locator('main li a').allInnerTexts()).sort(), throwers.map((each) => each.name).sort());
+    await page.close();
+  });
+  test('the methods page names every method of the answer', async () => {
+    const { methods } = (await get(world.server.url, '/api/method')).body;
+    const page = await openPage(world.browser, `${world.server.url}/#/method`);
+    const links = await page.locator('main a').evaluateAll((all) => all.map((each) => each.getAttribute('href')));
+    for (const { name } of methods) assert.ok(links.includes(`#/method/${name}`), name);
     await page.close();
   });
 }

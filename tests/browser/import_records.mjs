@@ -1,0 +1,42 @@
+// Records in and out: a bad line stops the file and says where; a good file is taken once.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from '../http/program.mjs';
+import { get } from '../http/requests.mjs';
+import { keptLines, openPage } from './browser.mjs';
+
+const good = 'athlete,date,test,speed_mph,trial,device,place_measured\nMarisol Quay,2026-05-31,throwing_velocity,60.1,1,radar 1,out_of_hand\n';
+const file = (text) => ({ name: 'test_results.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+export function importRecordsTests(world) {
+  test('a file with a bad line is refused with line and column, a good one is taken, and once only', async () => {
+    const before = (await keptLines(world.server.url, 'test_results')).length;
+    const page = await openPage(world.browser, `${world.server.url}/#/import_records`);
+    await page.getByLabel('File', { exact: true }).setInputFiles(file(good.replace('60.1', '140')));
+    await page.getByText(/Line 2: .*140/).waitFor();
+    await page.getByText(/speed/).first().waitFor();
+    assert.ok(await page.getByRole('button', { name: 'Take it' }).isDisabled());
+    await page.getByLabel('Or paste its lines here').fill(good);
+    assert.ok(await page.getByRole('button', { name: 'Take it' }).isDisabled(), 'not before it has been shown');
+    await page.getByRole('button', { name: 'Show what it would do' }).click();
+    await page.getByText('It would add 1 new').waitFor();
+    assert.equal((await keptLines(world.server.url, 'test_results')).length, before, 'showing saves nothing');
+    await page.getByRole('button', { name: 'Take it' }).click();
+    await page.getByText('Taken: 1 new').waitFor();
+    await page.getByRole('button', { name: 'Show what it would do' }).click();
+    await page.getByRole('cell', { name: 'already held', exact: true }).waitFor();
+    assert.ok(await page.getByRole('button', { name: 'Take it' }).isDisabled());
+    assert.equal((await keptLines(world.server.url, 'test_results')).length, before + 1);
+    await page.close();
+  });
+  test('the files written out are those of the answer, byte for byte', async () => {
+    const page = await openPage(world.browser, `${world.server.url}/#/import_records`);
+    await page.getByRole('button', { name: 'Write the files' }).click();
+    const { files } = (await get(world.server.url, '/api/export_records')).body;
+    for (const { name, text } of files) {
+      const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name, exact: true }).click()]);
+      assert.equal(readFileSync(await download.path(), 'utf8'), text, name);
+    }
+    await page.close();
+  });
+}
