@@ -5,68 +5,67 @@ Given the records facility
   | name         | mass_unit | speed_unit |
   | Harbour Loft | lb        | mph        |
 Given the records kit
-  | kit  | label               | item         | mass_lb | count |
-  | Loft | straight bar        | straight_bar | 45      | 1     |
-  | Loft | 45 lb plate         | plate        | 45      | 6     |
-  | Loft | 35 lb plate         | plate        | 35      | 2     |
-  | Loft | 25 lb plate         | plate        | 25      | 2     |
-  | Loft | 10 lb plate         | plate        | 10      | 4     |
-  | Loft | 5 lb plate          | plate        | 5       | 2     |
-  | Loft | 2.5 lb plate        | plate        | 2.5     | 2     |
-  | Loft | rack                | rack         |         | 1     |
-  | Loft | bench               | bench        |         | 1     |
-  | Loft | hex bar, low handles | hex_bar     | 55      | 1     |
-  | Loft | 40 lb dumbbell      | dumbbell     | 40      | 2     |
-  | Loft | 25 lb dumbbell      | dumbbell     | 25      | 2     |
-  | Loft | 4 lb ball           | ball         | 4       | 2     |
-  | Loft | wall                | wall_bay     |         | 1     |
-  | Loft | floor               | open_floor   |         | 1     |
-  | Loft | red band            | band         |         | 2     |
-  | Garage | 15 lb dumbbell    | dumbbell     | 15      | 2     |
-  | Garage | 30 lb dumbbell    | dumbbell     | 30      | 2     |
-  | Garage | 50 lb dumbbell    | dumbbell     | 50      | 2     |
-  | Garage | bench             | bench        |         | 1     |
-  | Garage | blue band         | band         |         | 1     |
-  | Garage | floor             | open_floor   |         | 1     |
+  | kit  | label | item       | count |
+  | Loft | floor | open_floor | 1     |
 Given the records athletes
-  | name      | birth_date | sex    | throwing_hand | sport    | role    | level   | stature_in | training_years | restrictions          | kit    |
-  | Ona Reyes | 2004-02-01 | female | right         | softball | pitcher | college | 68         | 3              |                       | Loft   |
-  | Bo Tarn   | 2012-05-11 | male   | right         | baseball | pitcher | youth   | 62         | 0              |                       | Loft   |
-  | Cy Weld   | 2002-07-21 | male   | left          | baseball | pitcher | amateur | 74         | 5              | medial_elbow_symptoms | Loft   |
-  | Dov Lark  | 2003-01-30 | male   | right         | baseball | fielder | amateur | 72         | 2              |                       | Garage |
+  | name      | birth_date | sex    | throwing_hand | sport    | role    | level   |
+  | Ona Reyes | 2004-02-01 | female | right         | softball | pitcher | college |
 
+# 900 lb in a split squat was meant to be 90.
 When the coach asks record_test
-  | athlete | Ona Reyes |
-  | date    | 2026-05-30 |
+  | athlete | Ona Reyes       |
+  | date    | 2026-05-30      |
   | test    | split_squat_max |
-  | side    | left |
+  | side    | left            |
   | trials  | [{"load_lb": 900, "reps": 3}] |
 Then it is refused
   | name     | is       | out_of_range |
-  | sentence | contains | split squat |
+  | sentence | contains | split squat  |
 When the coach asks record_test
-  | athlete | Ona Reyes |
-  | date    | 2026-05-30 |
+  | athlete | Ona Reyes         |
+  | date    | 2026-05-30        |
   | test    | throwing_velocity |
   | trials  | [{"speed_mph": 140}] |
 Then it is refused
-  | name | is | out_of_range |
+  | name  | is       | out_of_range |
+  | field | contains | speed        |
 When the coach asks record_test
-  | athlete | Ona Reyes |
-  | date    | 2026-05-30 |
+  | athlete | Ona Reyes       |
+  | date    | 2026-05-30      |
   | test    | split_squat_max |
-  | side    | left |
+  | side    | left            |
   | trials  | [{"load_lb": 95, "reps": 0}] |
 Then it is refused
   | field | contains | reps |
+
+# A test from the future, a thrower from the future.
 When the coach asks record_test
-  | athlete | Ona Reyes |
+  | athlete | Ona Reyes  |
   | date    | 2026-07-30 |
-  | test    | body_mass |
+  | test    | body_mass  |
   | trials  | [{"body_mass_lb": 150}] |
 Then it is refused
   | name | is | impossible_date |
+When the coach brings the records athletes
+  | name     | birth_date | sex    | throwing_hand | sport    | role    | level |
+  | Nia Vane | 2027-03-01 | female | left          | softball | pitcher | youth |
+Then the answer
+  | taken                    | is       | false |
+  | lines.0.refusal.sentence | contains | The birth date 2027-03-01 is in the future |
+
+# A field that the request does not have is not passed over in silence.
+When the coach asks record_test
+  | athlete | Ona Reyes  |
+  | date    | 2026-05-30 |
+  | test    | body_mass  |
+  | trials  | [{"body_mass_pounds": 150}] |
+Then it is refused
+  | name | is | unknown_field |
+
 When the coach asks athlete_record
   | athlete | Ona Reyes |
 Then the answer
   | trajectories | has | 0 |
+When the coach asks roster
+Then the answer
+  | throwers | has | 1 |

@@ -53,8 +53,8 @@ std::string plain(const value& any) {
 bool holds(const value& found, const std::string& relation, const std::string& wanted) {
     if (relation == "is")
         return plain(found) == wanted;
-    if (relation == "contains")
-        return plain(found).find(wanted) != std::string::npos;
+    if (relation == "contains" || relation == "lacks")
+        return (plain(found).find(wanted) != std::string::npos) == (relation == "contains");
     if (relation == "has")
         return found.is_array() && std::to_string(found.get_array().size()) == wanted;
     const auto middle = wanted.find(" and ");
@@ -128,9 +128,13 @@ std::string as_csv(const std::vector<std::vector<std::string>>& table) {
     return text;
 }
 
+void bring_records(Play& play, const Step& step, const std::string& words, bool take) {
+    const std::string kind = step.words.substr(words.size());
+    ask(play, "import_records", {{"kind", kind}, {"text", as_csv(step.table)}, {"take", take}});
+}
+
 void take_records(Play& play, const Step& step) {
-    const std::string kind = step.words.substr(std::string("Given the records ").size());
-    ask(play, "import_records", {{"kind", kind}, {"text", as_csv(step.table)}, {"take", true}});
+    bring_records(play, step, "Given the records ", true);
     if (!play.was_refused && play.answer.at("taken").as_bool())
         return;
     std::string why = json_text(play.answer);
@@ -152,6 +156,10 @@ std::vector<std::string> play_story(const Story& story) {
             ask(play, "demo", {});
         else if (step.words.starts_with("Given the records "))
             take_records(play, step);
+        else if (step.words.starts_with("When the coach looks at the records "))
+            bring_records(play, step, "When the coach looks at the records ", false);
+        else if (step.words.starts_with("When the coach brings the records "))
+            bring_records(play, step, "When the coach brings the records ", true);
         else if (step.words.starts_with("When the coach asks "))
             ask_step(play, step);
         else if (step.words.starts_with("Then "))

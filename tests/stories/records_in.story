@@ -2,73 +2,90 @@ Story: A file is taken whole or not at all, and never twice
 
 Given today is 2026-06-01
 Given the records facility
-  | name         | mass_unit | speed_unit |
-  | Harbour Loft | lb        | mph        |
+  | name        | mass_unit | speed_unit |
+  | Tannery Row | kg        | m/s        |
 Given the records kit
-  | kit  | label               | item         | mass_lb | count |
-  | Loft | straight bar        | straight_bar | 45      | 1     |
-  | Loft | 45 lb plate         | plate        | 45      | 6     |
-  | Loft | 35 lb plate         | plate        | 35      | 2     |
-  | Loft | 25 lb plate         | plate        | 25      | 2     |
-  | Loft | 10 lb plate         | plate        | 10      | 4     |
-  | Loft | 5 lb plate          | plate        | 5       | 2     |
-  | Loft | 2.5 lb plate        | plate        | 2.5     | 2     |
-  | Loft | rack                | rack         |         | 1     |
-  | Loft | bench               | bench        |         | 1     |
-  | Loft | hex bar, low handles | hex_bar     | 55      | 1     |
-  | Loft | 40 lb dumbbell      | dumbbell     | 40      | 2     |
-  | Loft | 25 lb dumbbell      | dumbbell     | 25      | 2     |
-  | Loft | 4 lb ball           | ball         | 4       | 2     |
-  | Loft | wall                | wall_bay     |         | 1     |
-  | Loft | floor               | open_floor   |         | 1     |
-  | Loft | red band            | band         |         | 2     |
-  | Garage | 15 lb dumbbell    | dumbbell     | 15      | 2     |
-  | Garage | 30 lb dumbbell    | dumbbell     | 30      | 2     |
-  | Garage | 50 lb dumbbell    | dumbbell     | 50      | 2     |
-  | Garage | bench             | bench        |         | 1     |
-  | Garage | blue band         | band         |         | 1     |
-  | Garage | floor             | open_floor   |         | 1     |
+  | kit  | label | item       | count |
+  | Yard | floor | open_floor | 1     |
 Given the records athletes
-  | name      | birth_date | sex    | throwing_hand | sport    | role    | level   | stature_in | training_years | restrictions          | kit    |
-  | Ona Reyes | 2004-02-01 | female | right         | softball | pitcher | college | 68         | 3              |                       | Loft   |
-  | Bo Tarn   | 2012-05-11 | male   | right         | baseball | pitcher | youth   | 62         | 0              |                       | Loft   |
-  | Cy Weld   | 2002-07-21 | male   | left          | baseball | pitcher | amateur | 74         | 5              | medial_elbow_symptoms | Loft   |
-  | Dov Lark  | 2003-01-30 | male   | right         | baseball | fielder | amateur | 72         | 2              |                       | Garage |
+  | name      | birth_date | sex    | throwing_hand | sport    | role    | level   |
+  | Ona Reyes | 2004-02-01 | female | right         | softball | pitcher | college |
+  | Bo Tarn   | 2012-05-11 | male   | right         | baseball | pitcher | youth   |
 
-When the coach asks import_records
-  | kind | throws |
-  | text | athlete,date,setting,count |
+# One name is mistyped: the line is named, the nearest name offered, and not even the good line is taken.
+When the coach brings the records throws
+  | athlete   | date       | setting | count |
+  | Ona Reyes | 2026-05-30 | game    | 62    |
+  | Ona Reyez | 2026-05-28 | bullpen | 30    |
 Then the answer
-  | new_records | is | 0 |
-When the coach asks import_records
-  | kind | athletes |
-  | text | name,birth_date,sex,throwing_hand,sport,role,level,kit |
-Then the answer
-  | lines | has | 0 |
-Given the records throws
+  | taken                    | is       | false        |
+  | lines.0.verdict          | is       | new          |
+  | lines.1.refusal.field    | is       | line 3, athlete |
+  | lines.1.refusal.sentence | contains | Did you mean "Ona Reyes" |
+
+# Mended, it is looked at first: both lines are still new, so nothing had been taken.
+When the coach looks at the records throws
   | athlete   | date       | setting | count |
   | Ona Reyes | 2026-05-30 | game    | 62    |
   | Ona Reyes | 2026-05-28 | bullpen | 30    |
-When the coach asks record_throws
-  | athlete | Ona Reyes |
-  | date    | 2026-05-30 |
-  | setting | game |
-  | count   | 62 |
 Then the answer
-  | held_before | is | true |
+  | taken       | is | false |
+  | new_records | is | 2     |
+When the coach brings the records throws
+  | athlete   | date       | setting | count |
+  | Ona Reyes | 2026-05-30 | game    | 62    |
+  | Ona Reyes | 2026-05-28 | bullpen | 30    |
+Then the answer
+  | taken       | is | true |
+  | new_records | is | 2    |
+
+# The same file a second time adds nothing; the columns may stand in another order.
+When the coach brings the records throws
+  | date       | athlete   | count | setting |
+  | 2026-05-30 | Ona Reyes | 62    | game    |
+  | 2026-05-28 | Ona Reyes | 30    | bullpen |
+Then the answer
+  | new_records  | is | 0 |
+  | already_held | is | 2 |
+
+# Another number under the same day and setting is not taken silently, neither from a file nor typed.
+When the coach brings the records throws
+  | athlete   | date       | setting | count |
+  | Ona Reyes | 2026-05-30 | game    | 70    |
+Then the answer
+  | taken                | is | false        |
+  | lines.0.refusal.name | is | already_held |
 When the coach asks record_throws
-  | athlete | Ona Reyes |
+  | athlete | Ona Reyes  |
   | date    | 2026-05-30 |
-  | setting | game |
-  | count   | 70 |
+  | setting | game       |
+  | count   | 70         |
 Then it is refused
   | name | is | already_held |
+
+# Units stand in the column's name; without one, or with two, a number is refused.
+When the coach brings the records test_results
+  | athlete   | date       | test      | body_mass |
+  | Ona Reyes | 2026-05-30 | body_mass | 68        |
+Then it is refused
+  | sentence | contains | body_mass |
+When the coach brings the records test_results
+  | athlete   | date       | test      | body_mass_kg | body_mass_lb |
+  | Ona Reyes | 2026-05-30 | body_mass | 68           | 150          |
+Then the answer
+  | lines.0.refusal.name | is | two_units |
+
 When the coach asks import_records
   | kind | thrws |
-  | text | x |
+  | text | x     |
 Then it is refused
   | sentence | contains | Did you mean "throws" |
+
+# All that is held goes out again, as ten files.
 When the coach asks export_records
 Then the answer
-  | files        | has | 10 |
-  | files.0.kind | is  | facility |
+  | files        | has      | 10        |
+  | files.0.kind | is       | facility  |
+  | files.4.kind | is       | throws    |
+  | files.4.text | contains | 2026-05-30 |
+  | files.4.text | lacks    | Ona Reyez |

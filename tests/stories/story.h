@@ -5,7 +5,9 @@
 //   Given the demo facility
 //   Given the records athletes            then a table: header line, lines; taken through import_records
 //   When the coach asks find_limiters     then a table of field | value (a value of [...] or {...} is JSON)
-//   Then the answer                       then lines: path | is / contains / between / has | value
+//   When the coach brings the records throws     a table again, taken; what import_records says is the answer
+//   When the coach looks at the records throws   the same, but only shown
+//   Then the answer                       then lines: path | is / contains / lacks / between / has | value
 //   Then it is refused                    the same, on the refusal
 // Paths go through objects and lists: limiters.0.gain.value
 #pragma once
