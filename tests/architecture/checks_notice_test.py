@@ -1,4 +1,5 @@
-"""checks_notice_test.py ROOT: a check that cannot fail proves nothing, so each is seen to fail on a copy broken on purpose."""
+"""checks_notice_test.py ROOT [BUILD]: a check that cannot fail proves nothing, so each is seen to fail on a copy broken
+on purpose, and to pass on a copy that is whole. BUILD is where the program and the stories were built; ROOT/build."""
 import json
 import pathlib
 import shutil
@@ -7,6 +8,7 @@ import sys
 import tempfile
 
 root = pathlib.Path(sys.argv[1]).resolve()
+build = pathlib.Path(sys.argv[2]).resolve() if len(sys.argv) > 2 else root / "build"
 passed = failed = 0
 
 
@@ -20,6 +22,13 @@ def expect(name, done, words=None):
     noticed = done.returncode != 0 and (words is None or words in said)
     passed, failed = passed + noticed, failed + (not noticed)
     print(("ok      " if noticed else "FAILED  ") + name + ("" if noticed else f"\n        {said[-400:]}"))
+
+
+def expect_whole(name, done):
+    global passed, failed
+    whole = done.returncode == 0
+    passed, failed = passed + whole, failed + (not whole)
+    print(("ok      " if whole else "FAILED  ") + name + ("" if whole else f"\n        {(done.stdout + done.stderr)[-400:]}"))
 
 
 def copied(*parts):
@@ -42,11 +51,13 @@ def broken_engine(name, change, script, words):
     place = copied("engine")
     change(place / "engine")
     target = place / "engine" if script == "check_module_edges.py" else place
-    expect(name, run(sys.executable, root / "scripts" / script, target), words)
+    done = run(sys.executable, root / "scripts" / script, target)
+    expect(name, done, words) if words else expect_whole(name, done)
     shutil.rmtree(place)
 
 
 edges, rules = "check_module_edges.py", "check_house_rules.py"
+broken_engine("module edges that are as declared", lambda e: None, edges, None)
 broken_engine("an include of a module that is not declared",
               lambda e: append(e / "measurement/growth.cpp", '#include "planning/plan_block.h"\n'), edges, "does not declare")
 broken_engine("an include by a path upwards",
@@ -55,13 +66,17 @@ broken_engine("a declared module that is never included",
               lambda e: (e / "reports/CMakeLists.txt").write_text("engine_module(reports USES values equipment)\n"), edges, "never includes")
 broken_engine("a later module declared",
               lambda e: (e / "values/CMakeLists.txt").write_text("engine_module(values USES store)\n"), edges, "not an earlier module")
+broken_engine("an engine that keeps the house rules", lambda e: None, rules, None)
 broken_engine("a clock in a pure module",
               lambda e: append(e / "values/interval.cpp", "// now\nauto t = std::chrono::system_clock::now();\n"), rules, "is pure")
 broken_engine("a file too long", lambda e: append(e / "values/interval.cpp", "\n" * 501), rules, "split it")
 broken_engine("a name that says nothing",
               lambda e: append(e / "values/interval.cpp", "void process_all();\n"), rules, "name what it does")
 
-program = root / "build/apps/amentum"
+broken_engine("a verb of the database in a pure module",
+              lambda e: append(e / "values/interval.cpp", "int load_all();\n"), rules, "for the database")
+
+program = build / "apps/amentum"
 printed = pathlib.Path(tempfile.mkdtemp()) / "openapi.json"
 printed.write_text(run(program, "print-openapi").stdout)
 
@@ -98,12 +113,7 @@ def broken_build(name, files, words, target="all"):
     done = run("cmake", "-S", place, "-B", place / "build", "-G", "Ninja")
     if done.returncode == 0:
         done = run("ninja", "-C", place / "build", target)
-    if words is None:
-        global passed, failed
-        passed, failed = passed + (done.returncode == 0), failed + (done.returncode != 0)
-        print(("ok      " if done.returncode == 0 else "FAILED  ") + name)
-    else:
-        expect(name, done, words)
+    expect(name, done, words) if words else expect_whole(name, done)
     shutil.rmtree(place)
 
 
@@ -113,6 +123,45 @@ broken_build("a header that does not compile alone", {"first/one.h": "#pragma on
              "first/one.cpp": '#include <string>\n#include "first/one.h"\nstd::string one() { return {}; }\n'}, "one.h", headers)
 broken_build("a backward edge while configuring", {"first/CMakeLists.txt": "engine_module(first USES second)\n"}, "not an earlier module")
 broken_build("an undeclared include while compiling", {"second/CMakeLists.txt": "engine_module(second)\n"}, "No such file")
+
+
+
+def broken_page(name, change, words):
+    place = copied("docs/methods")
+    change(place / "docs/methods/one_rep_max.md")
+    expect(name, run(sys.executable, root / "scripts/check_examples.py", place, program), words)
+    shutil.rmtree(place)
+
+
+broken_page("a worked example that is wrong",
+            lambda page: page.write_text(page.read_text().replace("one_rep_max = 133.3333", "one_rep_max = 133.3433")), "from the program")
+broken_page("a method without its page", lambda page: page.unlink(), "one_rep_max.md is missing")
+
+
+def broken_list(name, change, words):
+    place = copied("scripts", "engine", "data", "docs")
+    change(place / "docs")
+    expect(name, run(sys.executable, place / "scripts/check_sources.py", place), words)
+    shutil.rmtree(place)
+
+
+nobody = "Nobody" + "2020"  # in two pieces, so that this file does not itself cite it
+broken_list("a source cited but not listed", lambda d: append(d / "glossary.md", f"\nSo they say [{nobody}].\n"), f"[{nobody}] is not in")
+broken_list("a source listed but never cited", lambda d: append(d / "sources.md", f"- [{nobody}] Nobody A. Nothing. 2020.\n"), f"[{nobody}] is cited nowhere")
+
+
+def broken_story(name, change, words):
+    place = copied("tests/stories/load_bar.story")
+    story = place / "tests/stories/load_bar.story"
+    story.write_text(change(story.read_text()))
+    expect(name, run(build / "tests/stories", story), words)
+    shutil.rmtree(place)
+
+
+broken_story("a story whose number is wrong", lambda s: s.replace("| 225  ", "| 226  "), "but it is 225")
+broken_story("a story that waits for an answer there is not", lambda s: s.replace("not_above.total", "not_above.mass"), "the answer has no")
+broken_story("a story that expects a refusal", lambda s: s.replace("Then the answer", "Then it is refused"), "not refused")
+broken_story("a story with a step nobody understands", lambda s: s.replace("When the coach asks", "When the coach sings"), "not understood")
 
 print(f"{passed} passed, {failed} failed")
 sys.exit(1 if failed else 0)
