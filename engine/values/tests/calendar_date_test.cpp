@@ -39,6 +39,25 @@ TEST_CASE("days that do not exist, or are written otherwise, are refused with th
     }
 }
 
+TEST_CASE("leap years of the Gregorian calendar: by 4, not by 100, but by 400") {
+    for (const char* text : {"2000-02-29", "2024-02-29", "1904-02-29", "2096-02-29"})
+        CHECK(parse_date(text, "date"));
+    for (const char* text : {"1900-02-29", "2100-02-29", "2026-02-29", "2024-02-30"})
+        CHECK(!parse_date(text, "date"));
+    CHECK(day("2024-03-01") - day("2024-02-01") == 29);
+    CHECK(day("2001-01-01") - day("2000-01-01") == 366);
+}
+
+TEST_CASE("every day from 1970 to 2069 has its own text, comes back from it, and weekdays go round") {
+    for (int n = 0; n < 36525; ++n) { // 100 years of 365 days and 25 leap days
+        const Date on = Date::from_days(n);
+        CHECK(on.days_since_1970() == n);
+        CHECK(day(on.text().c_str()) == on);
+        CHECK(on.iso_weekday() == (n + 3) % 7 + 1); // 1970-01-01 was a Thursday
+    }
+    CHECK(Date::from_days(36524).text() == "2069-12-31");
+}
+
 TEST_CASE("age follows birthdays; a leap-day birthday counts from 1 March in common years") {
     CHECK(whole_years(day("2010-06-15"), day("2026-06-14")) == 15);
     CHECK(whole_years(day("2010-06-15"), day("2026-06-15")) == 16);

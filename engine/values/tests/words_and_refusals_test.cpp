@@ -1,5 +1,7 @@
 // Names, numbers as text, and the table of refusals.
+#include "values/athlete.h"
 #include "values/identifier.h"
+#include "values/interval.h"
 #include "values/method.h"
 #include "values/nearest_name.h"
 #include "values/refusal.h"
@@ -13,6 +15,50 @@
 #include <sstream>
 
 using namespace amentum;
+
+namespace {
+
+// A switch without a default: a new code that is not counted here does not compile (-Wall -Werror).
+int place_in_order(RefusalCode code) {
+    switch (code) {
+    case RefusalCode::missing_field:
+        return 0;
+    case RefusalCode::unknown_field:
+        return 1;
+    case RefusalCode::wrong_type:
+        return 2;
+    case RefusalCode::out_of_range:
+        return 3;
+    case RefusalCode::unknown_choice:
+        return 4;
+    case RefusalCode::impossible_date:
+        return 5;
+    case RefusalCode::unreadable_file:
+        return 6;
+    case RefusalCode::unknown_name:
+        return 7;
+    case RefusalCode::already_held:
+        return 8;
+    case RefusalCode::two_units:
+        return 9;
+    case RefusalCode::method_does_not_apply:
+        return 10;
+    case RefusalCode::too_few_data:
+        return 11;
+    case RefusalCode::load_not_makeable:
+        return 12;
+    case RefusalCode::no_block_fits:
+        return 13;
+    case RefusalCode::caution_needs_reason:
+        return 14;
+    case RefusalCode::blocked_by_guard_rail:
+        return 15;
+    }
+    return -1;
+}
+constexpr int codes = 16;
+
+} // namespace
 
 TEST_CASE("edit distance: the textbook pairs") {
     CHECK(edit_distance("kitten", "sitting") == 3); // [Levenshtein1966] as usually shown
@@ -61,6 +107,9 @@ TEST_CASE("the table of refusals is whole, in order, and is the page docs/refusa
                        "given and what is allowed.\n"
                        "This page is the table of `engine/values/refusal.cpp`; a test compares them.\n\n| "
                        "code | name | meaning |\n|---|---|---|\n";
+    REQUIRE(refusal_kinds().size() == codes);
+    for (int i = 0; i < codes; ++i)
+        CHECK(place_in_order(refusal_kinds()[i].code) == i);
     int last = 0;
     for (const auto& kind : refusal_kinds()) {
         CHECK(static_cast<int>(kind.code) > last);
@@ -72,6 +121,43 @@ TEST_CASE("the table of refusals is whole, in order, and is the page docs/refusa
     std::ostringstream held;
     held << file.rdbuf();
     CHECK(held.str() == page);
+}
+
+TEST_CASE("a ready-made refusal says the field, what was given, what is allowed and the nearest word") {
+    const Refusal range = refuse_range("reps", 0, 1, 15, "");
+    CHECK(range.sentence == "reps is 0, but must be 1 to 15.");
+    CHECK(range.field == "reps");
+    CHECK(range.given == "0");
+    CHECK(range.allowed == "1 to 15");
+    const std::vector<std::string> sides{"left", "right"};
+    CHECK(refuse_choice("side", "lefd", sides).sentence ==
+          "side is \"lefd\", but must be one of left, right. Did you mean \"left\"?");
+    CHECK(refuse_unknown("athlete", "nobody", sides).sentence == "There is no athlete \"nobody\".");
+    CHECK(refuse_missing("kit", "where").code == RefusalCode::missing_field);
+}
+
+TEST_CASE("each value of an enumeration has one word, and the word leads back") {
+    CHECK(all_words<Hand>() == std::vector<std::string>{"left", "right"});
+    for (const auto& text : all_words<Role>())
+        CHECK(word(*from_word<Role>(text)) == text);
+    for (const auto& text : all_words<Level>())
+        CHECK(word(*from_word<Level>(text)) == text);
+    CHECK(from_word<Hand>("Left") == std::nullopt); // whoever reads files folds case before
+    CHECK(from_word<Hand>("") == std::nullopt);
+}
+
+TEST_CASE("intervals: the printed quantiles, and the normal distribution's own table") {
+    CHECK(normal_cdf(0) == 0.5);
+    CHECK(normal_cdf(1) ==
+          doctest::Approx(0.841344746068543).epsilon(1e-14)); // [AbramowitzStegun, table 26.1]
+    CHECK(normal_cdf(-2) == doctest::Approx(0.022750131948179).epsilon(1e-12));
+    CHECK(normal_cdf(z80) == doctest::Approx(0.90).epsilon(1e-14));
+    CHECK(normal_cdf(z90) == doctest::Approx(0.95).epsilon(1e-14));
+    CHECK(normal_cdf(z95) == doctest::Approx(0.975).epsilon(1e-14));
+    CHECK(normal_cdf(z99) == doctest::Approx(0.995).epsilon(1e-14));
+    const Interval band = Estimate{10, 2}.central();
+    CHECK(band.low == doctest::Approx(10 - 2 * 1.2815515655446004));
+    CHECK(band.high - 10 == doctest::Approx(10 - band.low));
 }
 
 TEST_CASE("a method's arguments are checked once: names, words, numbers, ranges, lists") {
@@ -90,5 +176,13 @@ TEST_CASE("a method's arguments are checked once: names, words, numbers, ranges,
     CHECK(check_arguments(inputs, {{"load_kg", "5"}, {"equation", "eply"}})
               .refusal()
               .sentence.find("Did you mean \"epley\"?") != std::string::npos);
+    CHECK(check_arguments(inputs, {{"load_kg", "1"}}).value().number("load_kg") ==
+          1); // both ends belong to it
+    CHECK(check_arguments(inputs, {{"load_kg", "500"}}).value().number("load_kg") == 500);
+    CHECK(check_arguments(inputs, {{"load_kg", "500.01"}}).refusal().code == RefusalCode::out_of_range);
+    CHECK(check_arguments(inputs, {{"load_kg", "nan"}}).refusal().code == RefusalCode::wrong_type);
+    CHECK(check_arguments(inputs, {{"load_kg", "5"}, {"speeds", "30,,31"}}).refusal().field == "speeds");
+    CHECK(check_arguments(inputs, {{"load_kg", "5"}, {"speeds", "30,61"}}).refusal().given == "61");
+    CHECK(check_arguments(inputs, {{"load_kg", "5,6"}}).refusal().code == RefusalCode::wrong_type);
     CHECK(!check_arguments(inputs, {{"load_kg", "5"}})->has("speeds"));
 }
