@@ -1,6 +1,8 @@
 // Records in and out: a bad line stops the file and says where; a good file is taken once.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { test } from '../http/program.mjs';
 import { get } from '../http/requests.mjs';
 import { keptLines, openPage } from './browser.mjs';
@@ -27,6 +29,28 @@ export function importRecordsTests(world) {
     await page.getByRole('cell', { name: 'already held', exact: true }).waitFor();
     assert.ok(await page.getByRole('button', { name: 'Take it' }).isDisabled());
     assert.equal((await keptLines(world.server.url, 'test_results')).length, before + 1);
+    await page.close();
+  });
+  test('a file that is not UTF-8 is refused before a name loses a letter', async () => {
+    const page = await openPage(world.browser, `${world.server.url}/#/import_records`);
+    const text = 'name,birth_date,sex,throwing_hand,sport,role,level,kit\nJos\u00e9 Prueba,2000-01-01,male,right,baseball,pitcher,college,saltgrass-hall\n';
+    const athletes = (buffer) => ({ name: 'athletes.csv', mimeType: 'text/csv', buffer });
+    await page.getByLabel('File', { exact: true }).setInputFiles(athletes(Buffer.from(text, 'latin1')));
+    await page.getByText('athletes.csv is not written in UTF-8').waitFor();
+    assert.ok(await page.getByRole('button', { name: 'Take it' }).isDisabled());
+    await page.getByLabel('File', { exact: true }).setInputFiles(athletes(Buffer.from(text, 'utf8')));
+    await page.getByRole('cell', { name: /José Prueba/ }).waitFor();
+    await page.close();
+  });
+  test('a file mended and chosen again under the same name is read again', async () => {
+    const page = await openPage(world.browser, `${world.server.url}/#/import_records`);
+    const path = join(mkdtempSync(join(tmpdir(), 'amentum-')), 'test_results.csv');
+    for (const [speed, verdict] of [['140', 'refused'], ['60.2', 'new']]) {
+      writeFileSync(path, good.replace('60.1', speed).replace('05-31', '05-30'));
+      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByLabel('File', { exact: true }).click()]);
+      await chooser.setFiles(path);
+      await page.getByRole('cell', { name: verdict, exact: true }).waitFor();
+    }
     await page.close();
   });
   test('the files written out are those of the answer, byte for byte', async () => {

@@ -16,6 +16,9 @@ export const importWords = {
   } as Record<string, string>,
   file: 'File',
   paste: 'Or paste its lines here',
+  notUtf8: (name: string) =>
+    `${name} is not written in UTF-8, so letters such as é would be lost. Save it again as “CSV UTF-8” and choose it once more.`,
+  notDrawn: (n: number) => `${n} more ${n === 1 ? 'line is' : 'lines are'} not drawn.`,
   show: 'Show what it would do',
   take: 'Take it',
   line: 'Line',
