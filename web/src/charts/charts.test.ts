@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { across, intervalScale } from './interval_geometry';
 import { chartWords, markOf, type MeasuredTest } from './measured';
 import { drawSpark, sharedScales } from './spark_geometry';
-import { drawTrajectory } from './trajectory_geometry';
+import { daysOf, drawTrajectory } from './trajectory_geometry';
 
 const paper = { width: 400, height: 200, left: 40, right: 10, top: 10, bottom: 20 };
 const test = (date: string, value: number, more: Partial<MeasuredTest> = {}): MeasuredTest => ({
@@ -35,6 +35,13 @@ describe('a trajectory', () => {
     expect(texts.length).toBeLessThanOrEqual(5);
     expect(new Set(texts).size).toBe(texts.length);
     for (const tick of drawing.levels) expect(tick.at >= 10 && tick.at <= 180).toBe(true);
+  });
+  it('shares its days with others: the same day at the same place, whatever each has', () => {
+    const shared = daysOf([...curve, ...tests]);
+    const later = drawTrajectory([], [test('2025-07-02', 5)], paper, 1, shared);
+    expect(later.dots[0]?.x).toBe(drawing.dots[1]?.x);
+    expect(later.months).toEqual(drawing.months);
+    expect(daysOf([])).toBeUndefined();
   });
   it('draws a single test in the middle and nothing at all without data', () => {
     const one = drawTrajectory([], [test('2025-01-01', 79)], paper, 1);

@@ -36,10 +36,20 @@ export interface TrajectoryDrawing {
   months: Tick[];
 }
 
-export function drawTrajectory(curve: CurvePoint[], tests: MeasuredTest[], paper: Paper, decimals: number): TrajectoryDrawing {
-  const days = extent([...curve, ...tests], (point) => dayNumber(point.date));
-  if (days[0] === undefined) return { line: '', band: '', dots: [], now: null, levels: [], months: [] };
-  const [from, to] = spread(days, 1);
+export type Days = [number, number]; // first and last
+
+export function daysOf(points: { date: string }[]): Days | undefined {
+  const [from, to] = extent(points, (point) => dayNumber(point.date));
+  return from === undefined ? undefined : [from, to];
+}
+
+// `shared` is the axis of several charts; without it the chart's own days fill the paper.
+export function drawTrajectory(
+  curve: CurvePoint[], tests: MeasuredTest[], paper: Paper, decimals: number, shared?: Days,
+): TrajectoryDrawing {
+  const days = daysOf([...curve, ...tests]);
+  if (!days) return { line: '', band: '', dots: [], now: null, levels: [], months: [] };
+  const [from, to] = spread(shared ?? days, 1);
   const [low, high] = spread(extent([...curve.flatMap((p) => [p.low, p.high]), ...tests.map((t) => t.value)]), 0.5);
   const x = scaleLinear([from, to], [paper.left, paper.width - paper.right]);
   const y = scaleLinear([low, high], [paper.height - paper.bottom, paper.top + (paper.height - paper.top) * 0.04]);

@@ -31,4 +31,10 @@ it('keeps a number and its unit on one line', () => {
   expect(unbroken('Jump power (33 %), 2 days ago')).toBe('Jump power (33\u00a0%), 2\u00a0days ago');
 });
 
+it('sets a true minus sign in a sentence, and leaves days and hyphens', () => {
+  expect(unbroken('from 2025-06-29 to 2026-03-05 by -3.0 (80 %: -3.6 to -1.2), two-leg')).toBe(
+    'from 2025-06-29 to 2026-03-05 by \u22123.0 (80\u00a0%: \u22123.6 to \u22121.2), two-leg',
+  );
+});
+
 it('sets a key in words', () => expect(plainWord('split_squat_max')).toBe('split squat max'));

@@ -31,9 +31,10 @@ export function chance(p: number): string {
   return `${Math.round(100 * p)} %`;
 }
 
-// Keeps "26 %" and "5 days" on one line.
+// Sets a sentence of the server: keeps "26 %" and "5 days" on one line, and gives numbers below zero a true minus sign,
+// as in the numbers beside it. Days (2026-03-05) and hyphens stay.
 export function unbroken(text: string): string {
-  return text.replace(/(\d) (%|days?\b|mph\b|lb\b)/g, '$1\u00a0$2');
+  return text.replace(/(^|[\s(])-(?=\d)/g, '$1\u2212').replace(/(\d) (%|days?\b|mph\b|lb\b)/g, '$1\u00a0$2');
 }
 
 export function plainWord(key: string): string {

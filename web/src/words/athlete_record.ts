@@ -3,6 +3,8 @@ import type { Mark } from '../charts/measured';
 
 export const athleteWords = {
   limiters: 'What holds velocity back',
+  quality: 'Quality',
+  band: 'likely value and its 80 % band',
   testNext: 'Test this next',
   every: 'Every quality, largest expected gain first',
   gain: 'Goes with, over twelve weeks',
@@ -54,6 +56,18 @@ export function slopeBasis(information: number): string {
   if (information < 0.005) return 'the literature';
   if (information > 0.995) return 'these athletes';
   return `${Math.round(100 * information)} % these athletes, the rest the literature`;
+}
+
+interface Person {
+  age: number;
+  birth_date: string;
+  sport: string;
+  role: string;
+  level: string;
+  throwing_hand: string;
+}
+export function personWords(who: Person): string {
+  return `${who.age} years (born ${who.birth_date}), ${who.sport} ${who.role}, ${who.level}, throws with the ${who.throwing_hand} hand.`;
 }
 
 export function guardianWords(guardian: string, age: number): string {

@@ -12,10 +12,12 @@ export const throwWords = {
     ball_drill: 'ball drill',
     javelin: 'javelin',
   } as Record<string, string>,
-  count: 'Throws',
-  before: 'Soreness before (0 to 10)',
-  after: 'Soreness after (0 to 10)',
-  nextDay: 'Soreness next day (0 to 10)',
+  numbers: {
+    count: 'Throws',
+    soreness_before: 'Soreness before (0 to 10)',
+    soreness_after: 'Soreness after (0 to 10)',
+    soreness_next_day: 'Soreness next day (0 to 10)',
+  },
   keep: 'Keep these throws',
 };
 
