@@ -1,6 +1,8 @@
 // node tests/browser/run.mjs --binary build/apps/amentum --pages web/dist [--pictures FOLDER]
 import { mkdirSync } from 'node:fs';
 import { argument, newStore, runProgram, runTests, serve } from '../http/program.mjs';
+import { addressTests } from './addresses.mjs';
+import { athleteRecordTests } from './athlete_record.mjs';
 import { startBrowser } from './browser.mjs';
 import { everyPageTests } from './every_page.mjs';
 import { importRecordsTests } from './import_records.mjs';
@@ -22,7 +24,7 @@ const pictures = argument('pictures', '');
 if (pictures) mkdirSync(pictures, { recursive: true });
 const world = { store, pages, pictures, browser: await startBrowser(), server: await serve(store, pages) };
 for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests, importRecordsTests, testDayTests, planBlockTests,
-                     keyboardTests, offlineTests])
+                     athleteRecordTests, addressTests, keyboardTests, offlineTests])
   tests(world);
 const failed = await runTests();
 await world.browser.close();

@@ -1,5 +1,6 @@
 // The one way to the server: typed by the generated schema, and a refusal is a value, never an exception.
 import createClient from 'openapi-fetch';
+import { words } from '../words/words';
 import type { paths } from './schema';
 
 export const client = createClient<paths>({ baseUrl: '' });
@@ -18,7 +19,7 @@ export type Asked<T> = { answer: T; refusal?: undefined } | { answer?: undefined
 const unreachable: Refusal = {
   code: 0,
   name: 'unreachable',
-  sentence: 'The server does not answer. What you typed is kept on this device.',
+  sentence: words.unreachable,
   field: '',
   given: '',
   allowed: '',

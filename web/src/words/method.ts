@@ -4,6 +4,7 @@ export const methodWords = {
   about: 'Every published method the tool uses, by itself, so that any number on these pages can be checked by hand.',
   search: 'Find a method',
   none: 'No method answers to that. Try a shorter word.',
+  noMethodCalled: (name: string) => `There is no method “${name}”.`,
   choose: 'Choose a method to see what it takes and to run it.',
   back: 'All methods',
   inputs: 'Inputs',

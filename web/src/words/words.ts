@@ -8,7 +8,13 @@ export const words = {
     import_records: 'Records in',
     method: 'Methods',
   } as Record<string, string>,
+  pageTitles: { athlete_record: 'Thrower' } as Record<string, string>, // of pages that stand in no menu
+  noSuchPage: 'No such page',
+  noPageCalled: (page: string) => `There is no page “${page}”.`,
+  backToThrowers: 'Back to the throwers',
+  skip: 'Skip to the page',
   loading: 'Reading the records …',
+  unreachable: 'The server does not answer. Try again when it is back.',
   stopTitle: 'When to stop and see a clinician',
   localRules: 'Usual cautions only. Local rules and licensed practice come first.',
   noThrowers: 'No throwers yet. Bring a table of athletes under “Records in”.',
