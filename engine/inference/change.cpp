@@ -42,13 +42,15 @@ ChangeJudgement judge_measured_change(const MeasuredChange& change) {
 }
 
 ChangeJudgement judge_trajectory_change(const Trajectory& trajectory, std::size_t earlier, std::size_t later,
-                                        double smallest_worthwhile, double expected_drift) {
+                                        double smallest_worthwhile, double expected_drift,
+                                        double drift_standard_error) {
     assert(earlier < later && later < trajectory.points.size());
     const auto& first = trajectory.points[earlier].smoothed;
     const auto& last = trajectory.points[later].smoothed;
     const double mean = last.mean - first.mean - expected_drift;
-    const double variance =
-        first.variance + last.variance - 2 * trajectory.covariance_between(earlier, later);
+    const double variance = first.variance + last.variance -
+                            2 * trajectory.covariance_between(earlier, later) +
+                            drift_standard_error * drift_standard_error;
     const double sd = std::sqrt(std::max(variance, 1e-18));
     const double gained = normal_cdf((mean - smallest_worthwhile) / sd);
     const double lost = normal_cdf((-smallest_worthwhile - mean) / sd);

@@ -60,7 +60,8 @@ ChangeJudgement judge_measured_change(const MeasuredChange&);
 // Between two of the athlete's test days, from the whole smoothed trajectory, less an expected drift
 // (growth).
 ChangeJudgement judge_trajectory_change(const Trajectory&, std::size_t earlier, std::size_t later,
-                                        double smallest_worthwhile, double expected_drift = 0);
+                                        double smallest_worthwhile, double expected_drift = 0,
+                                        double drift_standard_error = 0);
 
 double smallest_detectable_difference(double standard_error_first, double standard_error_second); // 95 %
 

@@ -1,5 +1,6 @@
 #include "operations/log_set.h"
 
+#include "inference/test_scale.h"
 #include "measurement/measure_test.h"
 #include "operations/inside/entry_fields.h"
 #include "operations/inside/inside.h"
@@ -7,6 +8,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 
 namespace amentum {
 namespace {
@@ -65,14 +67,60 @@ Result<SetDone> set_from(const LogSetRequest& request, const Workplace::Inside& 
     return set;
 }
 
+const TestKind* kind_of(const Workplace::Inside& inside, const SetDone& set) {
+    const Exercise& exercise = *inside.tables.exercise(set.exercise);
+    return exercise.load_test ? inside.tables.test_kind(*exercise.load_test) : nullptr;
+}
+
+// The set as a result of the test its exercise is a share of; refused when it can show nothing about it.
+Result<TestResult> shown_by(const Workplace::Inside& inside, const FacilityView& view, const SetDone& set,
+                            const TestKind& kind) {
+    std::optional<Mass> body_mass;
+    const auto weighed = view.series.find({set.athlete.text, "body_mass"});
+    if (weighed != view.series.end() && !weighed->second.results.empty())
+        body_mass = Mass::kilograms(weighed->second.results.back().result.value);
+    return measure_logged_set(kind, *inside.tables.exercise(set.exercise), set, body_mass);
+}
+
+// A set that no person of any kind could do is not kept; one that shows nothing about a maximum still was done.
+std::optional<Refusal> impossible(const Workplace::Inside& inside, const FacilityView& view,
+                                  const SetDone& set) {
+    const TestKind* kind = kind_of(inside, set);
+    if (!kind)
+        return std::nullopt;
+    const auto result = shown_by(inside, view, set, *kind);
+    if (result || result.refusal().code != RefusalCode::out_of_range)
+        return std::nullopt;
+    return result.refusal();
+}
+
+// How far the set lies from what the earlier tests foretell, when that is far (99 %).
+std::string far_words(const FacilityView& before, const SetDone& set, const TestKind& kind,
+                      const TestResult& result) {
+    const Series* series = before.one_series(set.athlete.text, kind.key);
+    if (!series || series->trajectory.front().points.back().day > set.date.days_since_1970())
+        return "";
+    const auto value = on_scale(kind.scale, set.date.days_since_1970(), result.value, result.standard_error);
+    const auto& trajectory = series->trajectory.front();
+    const double factor = before.variances.at(kind.key).error_factor;
+    const double spread = std::sqrt(trajectory.forecast_variance(value.day, value.variance * factor));
+    if (std::abs(value.value - trajectory.state_on(value.day).mean) <= z99 * spread)
+        return "";
+    return " This set is far from what the earlier tests foretell: look at load and repetitions again.";
+}
+
 // What the set shows about the test its exercise is a share of, before and after.
 void fill_movement(LogSetAnswer& answer, Workplace::Inside& inside, const FacilityView& before,
                    const Athlete& athlete, const SetDone& set) {
-    const Exercise& exercise = *inside.tables.exercise(set.exercise);
-    const TestKind* kind = exercise.load_test ? inside.tables.test_kind(*exercise.load_test) : nullptr;
+    const TestKind* kind = kind_of(inside, set);
     answer.words = "Kept.";
     if (!kind)
         return;
+    const auto shown = shown_by(inside, before, set, *kind);
+    if (!shown) {
+        answer.words = "Kept. It does not move the estimate of this lift: " + shown.refusal().sentence;
+        return;
+    }
     const auto after = inside.view();
     const auto facility = inside.facility();
     const int today = inside.today().days_since_1970();
@@ -88,7 +136,7 @@ void fill_movement(LogSetAnswer& answer, Workplace::Inside& inside, const Facili
                " (80 %: " + format_fixed(e.low, e.decimals) + " to " + format_fixed(e.high, e.decimals) + ")";
     };
     answer.words = "Kept. " + kind->name + ": " + (answer.before ? said(*answer.before) + ", now " : "") +
-                   said(*answer.after) + ".";
+                   said(*answer.after) + "." + far_words(before, set, *kind, *shown);
 }
 
 } // namespace
@@ -108,6 +156,8 @@ Result<LogSetAnswer> log_set(Workplace& workplace, const LogSetRequest& request)
             return Refusal{RefusalCode::already_held,
                            "Another set is already kept under this key; make a new key for a new set.", "key",
                            set->key, "a key never used before"};
+    if (const auto refusal = impossible(inside, *before, *set))
+        return *refusal;
     LogSetAnswer answer{set->key, false, {}, {}, ""};
     answer.held_before = inside.store.save_set(*set) == Saved::held_before;
     fill_movement(answer, inside, *before, **athlete, *set);

@@ -51,6 +51,7 @@ When the coach asks judge_change
 Then the answer
   | verdict       | is      | gained    |
   | likely.low    | between | 1 and 6   |
+  | measured      | between | 5.9 and 6.1 |
   | chance_gained | between | 0.9 and 1 |
 
 # 1.4 mph in eleven months, at 13: that is what growing older alone usually brings, 1.5 mph a year.
@@ -60,6 +61,7 @@ When the coach asks judge_change
 Then the answer
   | verdict      | is       | cannot_tell  |
   | growth.value | between  | 1.3 and 1.5  |
+  | likely.value | between  | -0.4 and 0.4 |
   | words.1      | contains | Growth alone |
 
 When the coach asks judge_change

@@ -48,3 +48,37 @@ When the coach asks log_set
   | set_number | 1 |
 Then it is refused
   | sentence | contains | Did you mean "hex_bar_deadlift_low" |
+
+# No person pulls 850 lb for five with two to spare; a set without what was left in reserve shows no maximum.
+When the coach asks log_set
+  | key             | story-set-9 |
+  | athlete         | Ona Reyes |
+  | date            | 2026-05-29 |
+  | exercise        | hex_bar_deadlift_low |
+  | set_number      | 3 |
+  | load_lb         | 850 |
+  | reps            | 5 |
+  | reps_in_reserve | 2 |
+Then it is refused
+  | name | is | out_of_range |
+When the coach asks log_set
+  | key             | story-set-10 |
+  | athlete         | Ona Reyes |
+  | date            | 2026-05-29 |
+  | exercise        | hex_bar_deadlift_low |
+  | set_number      | 4 |
+  | load_lb         | 400 |
+  | reps            | 5 |
+  | reps_in_reserve | 2 |
+Then the answer
+  | words | contains | far from what the earlier tests foretell |
+When the coach asks log_set
+  | key             | story-set-11 |
+  | athlete         | Ona Reyes |
+  | date            | 2026-05-29 |
+  | exercise        | hex_bar_deadlift_low |
+  | set_number      | 5 |
+  | load_lb         | 205 |
+  | reps            | 5 |
+Then the answer
+  | words | contains | does not move the estimate |
