@@ -10,8 +10,9 @@
 namespace amentum {
 namespace {
 
-constexpr double log_k_sd = 0.5; // proposal of this project, no source
-constexpr double log_q_sd = 1.0; // proposal of this project, no source
+constexpr double log_k_sd = 0.5;      // proposal of this project, no source
+constexpr double log_q_sd = 1.5;      // proposal of this project, no source
+constexpr double errors_a_year = 2.0; // usual drift in a year, in published error SDs; proposal, no source
 constexpr double days_in_year = 365.25;
 constexpr double tolerance = 1e-6; // in the logarithm of a variance
 
@@ -88,7 +89,8 @@ double roster_log_likelihood(std::span<const std::vector<DatedValue>> series, do
 } // namespace
 
 RosterVariances estimate_roster_variances(std::span<const std::vector<DatedValue>> series) {
-    const double usual_drift = std::log(median_error_variance(series) / days_in_year);
+    const double usual_drift =
+        std::log(errors_a_year * errors_a_year * median_error_variance(series) / days_in_year);
     const auto log_posterior = [&](Point p) {
         const double k = p[0] / log_k_sd, q = (p[1] - usual_drift) / log_q_sd;
         return roster_log_likelihood(series, std::exp(p[0]), std::exp(p[1])) - 0.5 * (k * k + q * q);

@@ -5,7 +5,8 @@
 // those error variances and a common drift q (variance a day) are estimated together over all athletes: the
 // sum of the restricted log-likelihoods of trajectory.h, plus a lognormal prior on k (median 1, SD of log k
 // 0.5, that is the published error holds within a factor of about 1.6 in SD two times in three) and on q
-// (median: one published error SD over a year, SD of log q 1.0). With few data the estimate falls back to
+// (median: two published error SDs over a year, SD of log q 1.5: wide enough that a few testers who
+// gain much are believed). With few data the estimate falls back to
 // the priors and so never lies on the zero boundary [ChungEtAl2013, the same purpose by a gamma penalty].
 // Both priors are proposals of this project, no source.
 // Search: coordinate golden sections on (log k, log q), deterministic, 1e-6 in log.

@@ -76,3 +76,18 @@ Then the answer
   | throwers.2.name          | is       | Dov Lark                  |
   | throwers.2.next_step     | contains | Measure throwing velocity |
   | throwers.3.velocity.unit | is       | mph                       |
+
+# Three gains in a row of 20 lb in a gym of a few: said as a gain, and not shrunk to noise.
+Given the records test_results
+  | athlete  | date       | test            | load_lb | reps |
+  | Dov Lark | 2026-01-12 | hex_bar_low_max | 185     | 5    |
+  | Dov Lark | 2026-02-16 | hex_bar_low_max | 205     | 5    |
+  | Dov Lark | 2026-03-30 | hex_bar_low_max | 225     | 5    |
+  | Dov Lark | 2026-05-04 | hex_bar_low_max | 245     | 5    |
+When the coach asks judge_change
+  | athlete | Dov Lark        |
+  | test    | hex_bar_low_max |
+Then the answer
+  | measured     | between | 69.9 and 70.1 |
+  | likely.value | between | 30 and 75     |
+  | verdict      | is      | gained        |
