@@ -5,6 +5,7 @@
 #include "equipment/warm_up.h"
 #include "operations/inside/entry_fields.h"
 #include "operations/inside/inside.h"
+#include "operations/inside/throwing_answer.h"
 
 namespace amentum {
 namespace {
@@ -60,6 +61,7 @@ Result<LoadBarAnswer> load_bar(Workplace& workplace, const LoadBarRequest& reque
         answer.not_above = shown_load(*choice->not_above, unit);
     if (choice->above)
         answer.above = shown_load(*choice->above, unit);
+    answer.stop_and_refer = stop_and_refer_words(workplace.inside().tables);
     const auto additions = solve_to_add(**kit, *means, *target, request.item);
     if (additions)
         for (const auto& each : *additions)

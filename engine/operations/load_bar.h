@@ -48,8 +48,10 @@ struct LoadBarAnswer {
     std::optional<ShownLoad> above;
     std::vector<std::string> to_add; // what to add to the kit to come nearer
     std::vector<WarmUpLine> warm_up; // towards the nearest load not above
+    std::vector<std::string> stop_and_refer;
 };
-BOOST_DESCRIBE_STRUCT(LoadBarAnswer, (), (kit, target, unit, nearest, not_above, above, to_add, warm_up))
+BOOST_DESCRIBE_STRUCT(LoadBarAnswer, (),
+                      (kit, target, unit, nearest, not_above, above, to_add, warm_up, stop_and_refer))
 
 Result<LoadBarAnswer> load_bar(Workplace&, const LoadBarRequest&);
 

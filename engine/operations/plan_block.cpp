@@ -74,6 +74,9 @@ Result<BlockRequest> request_for(const Workplace::Inside& inside, const Facility
     const auto start = asked.start ? parse_date(*asked.start, "start") : Result<Date>(next_monday(today));
     if (!start)
         return start.refusal();
+    if (*start < today)
+        return Refusal{RefusalCode::impossible_date, "start is " + start->text() + ", before today.", "start",
+                       start->text(), "from " + today.text()};
     const auto weekdays = weekdays_of(asked.training_days);
     if (!weekdays)
         return weekdays.refusal();

@@ -180,7 +180,8 @@ LoadedSets lift_of(const Case& c, Mass maximum, const LoadTable& table) {
                             : coarse      ? "repetitions before load, because the next load here is " +
                                            percent(choice.above->total / made.total - 1) + " heavier"
                                      : "this exercise is kept light, so repetitions instead of load";
-    return {reps.done, c.fraction(), reps.reserve, made.total, made.words, why};
+    // The share of the load really made, not the one aimed at: on a coarse kit they are far apart.
+    return {reps.done, share, reps.reserve, made.total, made.words, why};
 }
 
 } // namespace

@@ -31,7 +31,8 @@ namespace amentum {
 
 struct LoadedSets {
     int reps;
-    std::optional<double> intensity; // fraction of the estimated maximum that was aimed at
+    std::optional<double>
+        intensity; // fraction of the estimated maximum: aimed at, or of the load made when the kit is coarse
     std::optional<double> reserve;
     std::optional<Mass> load;
     std::string words;

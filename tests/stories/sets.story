@@ -82,3 +82,10 @@ When the coach asks log_set
   | reps            | 5 |
 Then the answer
   | words | contains | does not move the estimate |
+
+# A block that begins in the past is refused.
+When the coach asks plan_block
+  | athlete | Ona Reyes |
+  | start   | 2026-05-25 |
+Then it is refused
+  | field | is | start |

@@ -6,6 +6,7 @@
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <set>
 
 namespace amentum {
@@ -34,11 +35,22 @@ std::string intensity_words(const BlockLine& line) {
     return words;
 }
 
+// The line a set of this block belongs to: the exercise's line of that day; done on another day, its nearest line.
+const BlockLine* line_for(const Block& block, const SetDone& set) {
+    const BlockLine* nearest = nullptr;
+    const auto days_off = [&](const BlockLine& line) { return std::abs(line.date - set.date); };
+    for (const auto& line : block.lines)
+        if (line.exercise == set.exercise && (!nearest || days_off(line) < days_off(*nearest)))
+            nearest = &line;
+    const bool meant = nearest && (set.block || days_off(*nearest) == 0);
+    return meant ? nearest : nullptr;
+}
+
 int logged(const FacilityView& view, const Block& block, const BlockLine& line) {
     int count = 0;
     for (const auto& set : view.records.sets)
-        count += set.athlete == block.athlete && set.exercise == line.exercise && set.date == line.date &&
-                 (!set.block || *set.block == block.id);
+        count += set.athlete == block.athlete && (!set.block || *set.block == block.id) &&
+                 line_for(block, set) == &line;
     return count;
 }
 

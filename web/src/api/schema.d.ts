@@ -1031,6 +1031,7 @@ export interface operations {
                             percent: number;
                             plate_moves: number;
                         }[];
+                        stop_and_refer: string[];
                     };
                 };
             };
