@@ -2,7 +2,6 @@
 
 - pure modules (values ... demo_facility) hold no clock, random device, thread, file, console or mutable global;
 - load_ and save_ name database work, so they stand in store and operations only;
-- a double parameter in a public header says its unit or that it has none, by its name or by its line's comment;
 - no function is called process_, handle_ or manage_;
 - a code file is at most 500 lines long.
 """

@@ -9,7 +9,7 @@ import pathlib
 import re
 import sys
 
-ROOT = pathlib.Path(__file__).resolve().parent.parent
+ROOT = pathlib.Path(sys.argv[1] if len(sys.argv) > 1 else pathlib.Path(__file__).parent.parent).resolve()
 LIST = ROOT / "docs/sources.md"
 TREES = ["engine", "data", "docs", "tests", "web", "apps", "bench"]
 KINDS = {".h", ".cpp", ".md", ".csv", ".ts", ".svelte", ".sql", ".txt", ".py", ".R"}
