@@ -9,7 +9,7 @@ namespace amentum {
 namespace {
 
 using enum RefusalCode;
-constexpr std::array<RefusalKind, 16> table{{
+constexpr std::array<RefusalKind, 26> table{{
     {missing_field, "missing_field", "A field that is needed was not given."},
     {unknown_field, "unknown_field", "The request has no field of that name."},
     {wrong_type, "wrong_type", "The field holds text where a number is needed, or the like."},
@@ -31,6 +31,18 @@ constexpr std::array<RefusalKind, 16> table{{
      "A caution stands; overriding it needs a reason, which is kept."},
     {blocked_by_guard_rail, "blocked_by_guard_rail",
      "A rule forbids it, and the rule cannot be overridden here."},
+    {quiet_too_short, "quiet_too_short",
+     "The trace has no second of quiet standing before the effort, so nothing says what the athlete weighs."},
+    {quiet_too_noisy, "quiet_too_noisy", "The athlete moved, or the plate shook, while being weighed."},
+    {no_flight, "no_flight", "The force never falls to an empty plate: nobody left it."},
+    {second_hop, "second_hop", "There is another take-off before the landing has settled."},
+    {offset_too_large, "offset_too_large", "The empty plate reads too far from zero to be corrected."},
+    {saturated_plate, "saturated_plate",
+     "The force stays at the top of the plate's range: its peak was not recorded."},
+    {wrong_rate, "wrong_rate", "There are too few samples a second, or they are not evenly spaced."},
+    {peak_at_end, "peak_at_end", "The pull was still rising when the trace ended."},
+    {trials_disagree, "trials_disagree", "Trials of one test lie further apart than its method allows."},
+    {not_this_effort, "not_this_effort", "The trace does not show the effort it is said to show."},
 }};
 
 std::string joined(std::span<const std::string> words) {

@@ -31,6 +31,16 @@ enum class RefusalCode {
     no_block_fits = 402,         // the limits leave no block
     caution_needs_reason = 501,  // a caution is overridden without a reason
     blocked_by_guard_rail = 502, // a rule that no one may override
+    quiet_too_short = 601,       // a trace without a second of quiet standing before the effort
+    quiet_too_noisy = 602,       // the athlete moved, or the plate shakes, while being weighed
+    no_flight = 603,             // nobody left the plate
+    second_hop = 604,            // another take-off before the landing has settled, where one jump is meant
+    offset_too_large = 605,      // the empty plate is too far from zero to correct
+    saturated_plate = 606,       // the force stays at the top of the plate's range
+    wrong_rate = 607,            // too few samples a second, or uneven ones
+    peak_at_end = 608,           // the pull was still rising when the trace ended
+    trials_disagree = 609,       // trials further apart than the method allows
+    not_this_effort = 610,       // the trace does not show the effort it is said to show
 };
 
 struct Refusal {

@@ -53,10 +53,30 @@ int place_in_order(RefusalCode code) {
         return 14;
     case RefusalCode::blocked_by_guard_rail:
         return 15;
+    case RefusalCode::quiet_too_short:
+        return 16;
+    case RefusalCode::quiet_too_noisy:
+        return 17;
+    case RefusalCode::no_flight:
+        return 18;
+    case RefusalCode::second_hop:
+        return 19;
+    case RefusalCode::offset_too_large:
+        return 20;
+    case RefusalCode::saturated_plate:
+        return 21;
+    case RefusalCode::wrong_rate:
+        return 22;
+    case RefusalCode::peak_at_end:
+        return 23;
+    case RefusalCode::trials_disagree:
+        return 24;
+    case RefusalCode::not_this_effort:
+        return 25;
     }
     return -1;
 }
-constexpr int codes = 16;
+constexpr int codes = 26;
 
 } // namespace
 

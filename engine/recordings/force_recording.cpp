@@ -1,0 +1,1 @@
+#include "recordings/force_recording.h"
