@@ -24,6 +24,8 @@ std::optional<SecondUnit> second_unit(TestUnit unit) {
         return SecondUnit{Speed::metres_per_second(1).miles_per_hour(), "mph"};
     case TestUnit::degree:
     case TestUnit::newton:
+    case TestUnit::watt:
+    case TestUnit::one:
         return std::nullopt;
     }
     assert(!"every unit is looked at");

@@ -19,6 +19,7 @@ TestUnit unit_of(Measure measure) {
         return TestUnit::kilogram;
     case Measure::ball_speed:
     case Measure::session_velocity:
+    case Measure::take_off_speed:
         return TestUnit::metre_per_second;
     case Measure::jump_height:
     case Measure::bound_distance:
@@ -28,6 +29,10 @@ TestUnit unit_of(Measure measure) {
         return TestUnit::degree;
     case Measure::isometric_force:
         return TestUnit::newton;
+    case Measure::jump_power:
+        return TestUnit::watt;
+    case Measure::reactive_ratio:
+        return TestUnit::one;
     }
     assert(!"every measure has a unit");
     return TestUnit::kilogram;
@@ -115,6 +120,11 @@ std::vector<std::string> fields_needed(Measure measure) {
         return {"angle"};
     case Measure::isometric_force:
         return {"force"};
+    case Measure::jump_power:
+        return {"power"};
+    case Measure::reactive_ratio:
+        return {"flight_time", "contact_time"};
+    case Measure::take_off_speed:
     case Measure::session_velocity:
         return {"speed"};
     case Measure::body_mass:
@@ -141,6 +151,9 @@ std::vector<std::string> fields_optional(Measure measure) {
     case Measure::bound_distance:
     case Measure::joint_angle:
     case Measure::isometric_force:
+    case Measure::jump_power:
+    case Measure::reactive_ratio:
+    case Measure::take_off_speed:
     case Measure::body_mass:
     case Measure::stature:
         return {};

@@ -54,7 +54,8 @@ Result<TestResult> measure_logged_set(const TestKind& kind, const Exercise& exer
                                       std::optional<Mass> body_mass);
 
 // Fields of Reading, without unit, in the order a person enters them: load, reps, reps_in_reserve,
-// body_mass, speed, radar_angle, distance, release_height, release_angle, flight_time, height, angle, force.
+// body_mass, speed, radar_angle, distance, release_height, release_angle, flight_time, contact_time, height,
+// angle, force, power.
 // Where either of two ways will do, fields_needed is empty and fields_optional names the usual one first
 // (ball_speed: speed, or distance with release_height; jump_height: flight_time, or height, or take-off
 // velocity as speed).

@@ -35,7 +35,9 @@ Result<std::vector<Trial>> measure_each(const TestKind& kind, const std::vector<
 
 std::string name_of_trials(Measure measure, std::size_t n) {
     const bool thrown = measure == Measure::ball_speed || measure == Measure::session_velocity;
-    const bool jumped = measure == Measure::jump_height || measure == Measure::bound_distance;
+    const bool jumped = measure == Measure::jump_height || measure == Measure::bound_distance ||
+                        measure == Measure::jump_power || measure == Measure::reactive_ratio ||
+                        measure == Measure::take_off_speed;
     const std::string one = thrown ? "throw" : (jumped ? "jump" : "reading");
     return n == 1 ? "one " + one : "mean of " + std::to_string(n) + " " + one + "s";
 }

@@ -68,6 +68,15 @@ Result<Trial> direct_trial(const std::optional<Q>& read, double (Q::*in_unit)() 
         return refuse_missing(field, what);
     return Trial{((*read).*in_unit)(), 0, Way::direct, field, {}};
 }
+
+Result<Trial> rebound_trial(const Reading& reading) {
+    if (!reading.flight_time)
+        return refuse_missing("flight_time", "the time in the air after the rebound");
+    if (!reading.contact_time)
+        return refuse_missing("contact_time", "the time on the ground, from touch-down to take-off");
+    return Trial{*reading.flight_time / *reading.contact_time, 0, Way::direct, "contact_time", {}};
+}
+
 } // namespace
 
 std::string words_of_way(Way way) {
@@ -105,6 +114,12 @@ Result<Trial> measure_trial(const TestKind& kind, const Reading& r) {
         return direct_trial(r.angle, &Angle::degrees, "angle", "the joint's angle");
     case Measure::isometric_force:
         return direct_trial(r.force, &Force::newtons, "force", "the highest force held");
+    case Measure::jump_power:
+        return direct_trial(r.power, &Power::watts, "power", "the highest power of the jump");
+    case Measure::reactive_ratio:
+        return rebound_trial(r);
+    case Measure::take_off_speed:
+        return direct_trial(r.speed, &Speed::metres_per_second, "speed", "the speed at take-off");
     case Measure::body_mass:
         return direct_trial(r.body_mass, &Mass::kilograms, "body_mass", "the mass on the scale");
     case Measure::stature:

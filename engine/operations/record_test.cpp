@@ -57,8 +57,9 @@ bool same_numbers(const Reading& a, const Reading& b) {
     return a.load == b.load && a.reps == b.reps && a.reps_in_reserve == b.reps_in_reserve &&
            a.body_mass == b.body_mass && a.speed == b.speed && a.radar_angle == b.radar_angle &&
            a.distance == b.distance && a.release_height == b.release_height &&
-           a.release_angle == b.release_angle && a.flight_time == b.flight_time && a.height == b.height &&
-           a.angle == b.angle && a.force == b.force;
+           a.release_angle == b.release_angle && a.flight_time == b.flight_time &&
+           a.contact_time == b.contact_time && a.height == b.height && a.angle == b.angle &&
+           a.force == b.force && a.power == b.power;
 }
 
 // The readings held for the same athlete, day, test and side.

@@ -28,16 +28,18 @@ struct TrialGiven {
     std::optional<double> release_height_in;
     std::optional<double> release_angle_deg;
     std::optional<double> flight_time_s;
+    std::optional<double> contact_time_s;
     std::optional<double> height_cm;
     std::optional<double> height_in;
     std::optional<double> angle_deg;
     std::optional<double> force_n;
+    std::optional<double> power_w;
 };
 BOOST_DESCRIBE_STRUCT(TrialGiven, (),
                       (load_kg, load_lb, reps, reps_in_reserve, body_mass_kg, body_mass_lb, speed_ms,
                        speed_mph, speed_kmh, radar_angle_deg, distance_m, distance_ft, release_height_m,
-                       release_height_in, release_angle_deg, flight_time_s, height_cm, height_in, angle_deg,
-                       force_n))
+                       release_height_in, release_angle_deg, flight_time_s, contact_time_s, height_cm,
+                       height_in, angle_deg, force_n, power_w))
 
 struct RecordTestRequest {
     std::string athlete;

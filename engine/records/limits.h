@@ -19,7 +19,7 @@ inline constexpr Limits body_mass_kg{15, 250}, speed_ms{0, 60}, radar_angle_deg{
     release_angle_deg{-90, 90};
 inline constexpr Limits distance_m{0.01, 160}, release_height_m{0, 10}, flight_time_s{0.05, 2},
     height_m{0.01, 2.6};
-inline constexpr Limits angle_deg{-90, 360}, force_n{0, 10000};
+inline constexpr Limits angle_deg{-90, 360}, force_n{0, 10000}, power_w{1, 20000}, contact_time_s{0.03, 3};
 inline constexpr Limits trial{1, 60}, reps{1, 100}, reps_in_reserve{0, 20}, set_number{1, 40};
 inline constexpr Limits throws{1, 400}, effort{0.1, 1}, ball_mass_kg{0.02, 10}, soreness{0, 10};
 inline constexpr Limits item_count{1, 500}, item_mass_kg{0.02, 500}, item_height_m{0, 3},

@@ -14,7 +14,7 @@
 
 namespace amentum {
 
-enum class Holds { text, date, whole, number, mass, length, speed, time, angle, force, fraction };
+enum class Holds { text, date, whole, number, mass, length, speed, time, angle, force, power, fraction };
 enum class Need { needed, optional };
 
 // What tells one record of the kind from another; names are told apart by their slug ("Ona Reyes" = "ona reyes").

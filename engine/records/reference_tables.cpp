@@ -31,7 +31,7 @@ TestKind test_kind_of(ReferenceCells& cells) {
                   cells.number("trial_error", 0, most),
                   cells.number("day_error", 0, most),
                   cells.number("plausible_low", -90, 2000),
-                  cells.number("plausible_high", 0, 2000),
+                  cells.number("plausible_high", 0, 20000),
                   std::nullopt,
                   cells.needed("protocol"),
                   cells.needed_list("sources")};

@@ -70,7 +70,8 @@ std::optional<Refusal> check_tests(const ReferenceTables& t, const ReferenceLine
     const auto known = keys_of(t.qualities);
     for (std::size_t i = 0; i < t.test_kinds.size(); ++i) {
         const TestKind& kind = t.test_kinds[i];
-        const bool feeds_none = kind.measure == Measure::stature && kind.quality.empty();
+        const bool feeds_none = kind.quality.empty() &&
+                                (kind.measure == Measure::stature || kind.measure == Measure::reactive_ratio);
         if (!feeds_none)
             if (auto r =
                     check_known(kind.quality, known, where("test_kinds.csv", at.test_kinds[i], "quality")))

@@ -30,6 +30,10 @@ ShownUnit shown_unit(TestUnit unit, const Facility& facility) {
         return {"deg", 1.0, 0};
     case TestUnit::newton:
         return {"N", 1.0, 0};
+    case TestUnit::watt:
+        return {"W", 1.0, 0};
+    case TestUnit::one:
+        return {"", 1.0, 2};
     }
     assert(!"every unit has a way to be shown");
     return {"", 1.0, 2};

@@ -10,6 +10,7 @@
 // then nothing of that save is kept.
 #pragma once
 
+#include "recordings/kept_trace.h"
 #include "values/record_set.h"
 
 #include <cstdint>
@@ -24,6 +25,10 @@ struct StoreFailure : std::runtime_error {
 };
 
 enum class Saved { added, held_before };
+
+// Why a trace was not kept: its id is held with other content, its trial is another trace's, or a reading typed by
+// hand stands where one of its readings would.
+enum class TraceSaved { added, held_before, other_content, trial_taken, reading_taken };
 
 class Store {
 public:
@@ -45,6 +50,16 @@ public:
     // Replaces an entry of the same athlete, day and setting: the next day's soreness comes a day later.
     void save_throw_entry(const ThrowEntry&);
     void save_restrictions(const AthleteId&, const std::vector<std::string>&);
+
+    std::vector<Athlete> list_athletes();
+
+    // A trace with the readings it gives, both or neither. The same trace again changes nothing and says so.
+    TraceSaved save_trace(const KeptTrace&, const std::vector<Reading>&);
+    std::optional<KeptTrace> load_trace(const std::string& id);
+    // Without samples, by day: all, or one athlete's.
+    std::vector<KeptTrace> list_traces(const std::optional<AthleteId>& athlete);
+    // Adds the last move of `trace` and puts the readings in the place of those of the same identity.
+    void save_event_move(const KeptTrace& trace, const std::vector<Reading>&);
 
     // For tests and repair: "ok", or what SQLite found wrong.
     std::string check_integrity();

@@ -1,6 +1,6 @@
 // Quantities as types: a mass cannot be added to a speed, and a number has no unit until it is named.
 //
-// Each type is built by a named constructor and read back in a named unit. SI inside (kg, m, m/s, s, N; angles in degrees).
+// Each type is built by a named constructor and read back in a named unit. SI inside (kg, m, m/s, s, N, W; angles in degrees).
 // Units, exact by definition [NistSp811, appendix B.8]:
 //   1 lb = 0.45359237 kg, 1 ft = 0.3048 m, 1 in = 0.0254 m, 1 mi/h = 0.44704 m/s, 1 oz = 1/16 lb.
 // Valid range: any finite double; what is plausible belongs to the test kind, not to the unit.
@@ -116,6 +116,16 @@ public:
 private:
     friend class Quantity<Force>;
     explicit constexpr Force(double si) : Quantity(si) {}
+};
+
+class Power : public Quantity<Power> {
+public:
+    static constexpr Power watts(double x) { return Power(x); }
+    constexpr double watts() const { return si_; }
+
+private:
+    friend class Quantity<Power>;
+    explicit constexpr Power(double si) : Quantity(si) {}
 };
 
 } // namespace amentum

@@ -44,9 +44,11 @@ struct Reading {
     std::optional<Length> release_height; // above the landing place
     std::optional<Angle> release_angle;   // above level
     std::optional<Duration> flight_time;
-    std::optional<Length> height; // of a jump measured directly; of the athlete
+    std::optional<Duration> contact_time; // of a rebound: from touch-down to take-off
+    std::optional<Length> height;         // of a jump measured directly; of the athlete
     std::optional<Angle> angle;
     std::optional<Force> force;
+    std::optional<Power> power; // highest of a jump, from a force plate
 
     std::string device; // "radar 1", "mat 2": never compared with another device without saying so
     std::string rater;

@@ -23,13 +23,16 @@ enum class Measure {
     bound_distance,   // a distance
     joint_angle,      // trials of one angle, one rater, one tool
     isometric_force,  // trials of one force
+    jump_power,       // trials of the highest power of a jump
+    reactive_ratio,   // time in the air over time on the ground, of a rebound
+    take_off_speed,   // trials of one speed of the body, from a force plate
     session_velocity, // throws of one session: mean of n
     body_mass,
     stature,
 };
 
 template <>
-inline constexpr std::array<std::pair<Measure, std::string_view>, 11> words_of<Measure>{
+inline constexpr std::array<std::pair<Measure, std::string_view>, 14> words_of<Measure>{
     {{Measure::one_rep_max, "one_rep_max"},
      {Measure::system_mass_max, "system_mass_max"},
      {Measure::split_squat_max, "split_squat_max"},
@@ -38,6 +41,9 @@ inline constexpr std::array<std::pair<Measure, std::string_view>, 11> words_of<M
      {Measure::bound_distance, "bound_distance"},
      {Measure::joint_angle, "joint_angle"},
      {Measure::isometric_force, "isometric_force"},
+     {Measure::jump_power, "jump_power"},
+     {Measure::reactive_ratio, "reactive_ratio"},
+     {Measure::take_off_speed, "take_off_speed"},
      {Measure::session_velocity, "session_velocity"},
      {Measure::body_mass, "body_mass"},
      {Measure::stature, "stature"}}};
@@ -53,14 +59,16 @@ template <>
 inline constexpr std::array<std::pair<SideRule, std::string_view>, 3> words_of<SideRule>{
     {{SideRule::none, "none"}, {SideRule::lead_leg, "lead_leg"}, {SideRule::throwing_arm, "throwing_arm"}}};
 
-enum class TestUnit { kilogram, metre, metre_per_second, degree, newton };
+enum class TestUnit { kilogram, metre, metre_per_second, degree, newton, watt, one };
 template <>
-inline constexpr std::array<std::pair<TestUnit, std::string_view>, 5> words_of<TestUnit>{
+inline constexpr std::array<std::pair<TestUnit, std::string_view>, 7> words_of<TestUnit>{
     {{TestUnit::kilogram, "kg"},
      {TestUnit::metre, "m"},
      {TestUnit::metre_per_second, "m/s"},
      {TestUnit::degree, "deg"},
-     {TestUnit::newton, "N"}}};
+     {TestUnit::newton, "N"},
+     {TestUnit::watt, "W"},
+     {TestUnit::one, "1"}}}; // a ratio
 
 struct TestKind {
     std::string key;     // "split_squat_max"

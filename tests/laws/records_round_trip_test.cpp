@@ -176,7 +176,17 @@ private:
             r.angle = Angle::degrees(real(61, 89));
             break;
         case Measure::isometric_force:
-            r.force = Force::newtons(real(20, 390));
+            r.force = Force::newtons(real(205, 390));
+            break;
+        case Measure::jump_power:
+            r.power = Power::watts(real(900, 6000));
+            break;
+        case Measure::reactive_ratio:
+            r.flight_time = Duration::seconds(real(0.3, 0.6));
+            r.contact_time = Duration::seconds(real(0.15, 0.35));
+            break;
+        case Measure::take_off_speed:
+            r.speed = Speed::metres_per_second(real(1, 4));
             break;
         case Measure::session_velocity:
             r.speed = Speed::metres_per_second(real(15, 40));

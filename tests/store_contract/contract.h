@@ -76,6 +76,8 @@ inline RecordSet one_of_everything() {
     full.release_height = Length::metres(std::numeric_limits<double>::denorm_min());
     full.release_angle = Angle::degrees(-12.25);
     full.flight_time = Duration::seconds(0.1);
+    full.contact_time = Duration::seconds(0.2);
+    full.power = Power::watts(4500.25);
     full.height = Length::metres(1.0 / 3);
     full.angle = Angle::degrees(std::nextafter(90, 91));
     full.force = Force::newtons(1e300);

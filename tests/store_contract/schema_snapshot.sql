@@ -36,6 +36,27 @@ CREATE TABLE facility (
   facility_id TEXT NOT NULL PRIMARY KEY, name TEXT NOT NULL,
   mass_unit TEXT NOT NULL, speed_unit TEXT NOT NULL, length_unit TEXT NOT NULL
 ) STRICT;
+CREATE TABLE force_trace (
+  facility_id TEXT NOT NULL, trace_id TEXT NOT NULL, athlete_id TEXT NOT NULL, date TEXT NOT NULL, effort TEXT NOT NULL,
+  legs TEXT NOT NULL, trial INTEGER NOT NULL, file_name TEXT NOT NULL, file_bytes INTEGER NOT NULL,
+  file_digest TEXT NOT NULL, rate_hz REAL NOT NULL, body_mass_kg REAL, box_height_m REAL, device TEXT NOT NULL,
+  reading_notes TEXT NOT NULL, note TEXT NOT NULL,
+  PRIMARY KEY (facility_id, trace_id),
+  FOREIGN KEY (facility_id, athlete_id) REFERENCES athlete (facility_id, athlete_id)
+) STRICT;
+CREATE TABLE force_trace_move (
+  facility_id TEXT NOT NULL, trace_id TEXT NOT NULL, place INTEGER NOT NULL, event TEXT NOT NULL, time_s REAL,
+  reason TEXT NOT NULL, moved_on TEXT NOT NULL,
+  PRIMARY KEY (facility_id, trace_id, place),
+  FOREIGN KEY (facility_id, trace_id) REFERENCES force_trace (facility_id, trace_id)
+) STRICT;
+CREATE INDEX force_trace_of_athlete ON force_trace (facility_id, athlete_id, date);
+CREATE TABLE force_trace_plate (
+  facility_id TEXT NOT NULL, trace_id TEXT NOT NULL, place INTEGER NOT NULL, name TEXT NOT NULL, side TEXT NOT NULL,
+  vertical BLOB NOT NULL, lateral BLOB NOT NULL,
+  PRIMARY KEY (facility_id, trace_id, place),
+  FOREIGN KEY (facility_id, trace_id) REFERENCES force_trace (facility_id, trace_id)
+) STRICT;
 CREATE TABLE kit (
   facility_id TEXT NOT NULL, kit_id TEXT NOT NULL, name TEXT NOT NULL, unit TEXT NOT NULL,
   PRIMARY KEY (facility_id, kit_id)
@@ -52,7 +73,7 @@ CREATE TABLE reading (
   trial INTEGER NOT NULL, load_kg REAL, reps INTEGER, reps_in_reserve REAL, body_mass_kg REAL, speed_ms REAL,
   radar_angle_deg REAL, distance_m REAL, release_height_m REAL, release_angle_deg REAL, flight_time_s REAL,
   height_m REAL, angle_deg REAL, force_n REAL, device TEXT NOT NULL, rater TEXT NOT NULL, place TEXT NOT NULL,
-  note TEXT NOT NULL,
+  note TEXT NOT NULL, contact_time_s REAL, power_w REAL,
   PRIMARY KEY (facility_id, athlete_id, date, test, side, trial),
   FOREIGN KEY (facility_id, athlete_id) REFERENCES athlete (facility_id, athlete_id)
 ) STRICT;

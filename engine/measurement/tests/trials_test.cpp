@@ -182,18 +182,28 @@ TEST_CASE("Angles, forces, bodies: the mean, in the test's unit") {
     CHECK(value(Measure::stature, TestUnit::metre, 2.4) == doctest::Approx(1.8288));
     CHECK(value(Measure::isometric_force, TestUnit::newton, 9000) == doctest::Approx(250));
     CHECK(value(Measure::bound_distance, TestUnit::metre, 5) == doctest::Approx(2.1336));
+    body.power = Power::watts(4500);
+    body.flight_time = Duration::seconds(0.48946378);
+    body.contact_time = Duration::seconds(0.20);
+    body.speed = Speed::metres_per_second(2.25);
+    CHECK(value(Measure::jump_power, TestUnit::watt, 9000) == doctest::Approx(4500));
+    CHECK(value(Measure::reactive_ratio, TestUnit::one, 6) == doctest::Approx(2.4473189)); // by hand
+    CHECK(value(Measure::take_off_speed, TestUnit::metre_per_second, 6) == doctest::Approx(2.25));
 }
 
 TEST_CASE("Every measure asks for what it needs, by name, and for nothing it does not list") {
     for (const auto& [measure, name] : words_of<Measure>) {
         CAPTURE(name);
-        const TestUnit unit = measure == Measure::ball_speed || measure == Measure::session_velocity
+        const TestUnit unit = measure == Measure::ball_speed || measure == Measure::session_velocity ||
+                                      measure == Measure::take_off_speed
                                   ? TestUnit::metre_per_second
                               : measure == Measure::jump_height || measure == Measure::bound_distance ||
                                       measure == Measure::stature
                                   ? TestUnit::metre
                               : measure == Measure::joint_angle     ? TestUnit::degree
                               : measure == Measure::isometric_force ? TestUnit::newton
+                              : measure == Measure::jump_power      ? TestUnit::watt
+                              : measure == Measure::reactive_ratio  ? TestUnit::one
                                                                     : TestUnit::kilogram;
         const auto refused = measure_test(kind_of(measure, unit, 0, 1000), {reading()});
         REQUIRE_FALSE(refused);

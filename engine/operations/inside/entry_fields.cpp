@@ -59,9 +59,12 @@ Result<Done> check_limits(const Reading& r) {
           Held{"release_angle", number_of(r.release_angle, deg), limits::release_angle_deg, "deg"},
           Held{"flight_time", number_of(r.flight_time, [](Duration x) { return x.seconds(); }),
                limits::flight_time_s, "s"},
+          Held{"contact_time", number_of(r.contact_time, [](Duration x) { return x.seconds(); }),
+               limits::contact_time_s, "s"},
           Held{"height", number_of(r.height, m), limits::height_m, "m"},
           Held{"angle", number_of(r.angle, deg), limits::angle_deg, "deg"},
-          Held{"force", number_of(r.force, [](Force x) { return x.newtons(); }), limits::force_n, "N"}})
+          Held{"force", number_of(r.force, [](Force x) { return x.newtons(); }), limits::force_n, "N"},
+          Held{"power", number_of(r.power, [](Power x) { return x.watts(); }), limits::power_w, "W"}})
         if (held.value && (*held.value < held.limits.low || *held.value > held.limits.high))
             return refuse_range(held.field, *held.value, held.limits.low, held.limits.high, held.unit);
     return Done{};
@@ -91,9 +94,11 @@ TestField entry_field(const std::string& field, const Facility& facility, bool n
           needed}},
         {"release_angle", {"release_angle_deg", "angle of release", "deg", needed}},
         {"flight_time", {"flight_time_s", "time in the air", "s", needed}},
+        {"contact_time", {"contact_time_s", "time on the ground", "s", needed}},
         {"height", {inches ? "height_in" : "height_cm", "height", inches ? "in" : "cm", needed}},
         {"angle", {"angle_deg", "angle", "deg", needed}},
-        {"force", {"force_n", "force", "N", needed}}};
+        {"force", {"force_n", "force", "N", needed}},
+        {"power", {"power_w", "highest power", "W", needed}}};
     const auto found = fields.find(field);
     assert(found != fields.end());
     return found->second;
@@ -153,6 +158,9 @@ Result<Reading> reading_from(const TrialGiven& trial, Reading reading) {
     reading.release_angle = made<Angle>(trial.release_angle_deg, [](double x) { return Angle::degrees(x); });
     reading.angle = made<Angle>(trial.angle_deg, [](double x) { return Angle::degrees(x); });
     reading.flight_time = made<Duration>(trial.flight_time_s, [](double x) { return Duration::seconds(x); });
+    reading.contact_time =
+        made<Duration>(trial.contact_time_s, [](double x) { return Duration::seconds(x); });
+    reading.power = made<Power>(trial.power_w, [](double x) { return Power::watts(x); });
     reading.force = made<Force>(trial.force_n, [](double x) { return Force::newtons(x); });
     if (const auto inside = check_limits(reading); !inside)
         return inside.refusal();

@@ -41,6 +41,10 @@ std::string cell(const std::optional<Force>& x) {
     return x ? cell(x->newtons()) : "";
 }
 
+std::string cell(const std::optional<Power>& x) {
+    return x ? cell(x->watts()) : "";
+}
+
 std::string joined(const std::vector<std::string>& items, const char* between) {
     std::string text;
     for (const auto& item : items)
@@ -92,9 +96,11 @@ struct CellsOf {
                 cell(r.release_height),
                 cell(r.release_angle),
                 cell(r.flight_time),
+                cell(r.contact_time),
                 cell(r.height),
                 cell(r.angle),
                 cell(r.force),
+                cell(r.power),
                 r.device,
                 r.rater,
                 word(r.place),

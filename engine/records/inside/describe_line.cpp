@@ -38,8 +38,8 @@ struct Describe {
     }
     std::string measured(const Reading& r) const {
         std::vector<std::string> parts{r.side == Side::none ? "" : word(r.side), worked(reader)};
-        for (const char* column :
-             {"body_mass", "speed", "distance", "flight_time", "height", "angle", "force"})
+        for (const char* column : {"body_mass", "speed", "distance", "flight_time", "contact_time", "height",
+                                   "angle", "force", "power"})
             parts.push_back(reader.said(column));
         return listed(parts);
     }

@@ -208,6 +208,9 @@ std::optional<Angle> LineReader::angle(const char* column, Limits deg) {
 std::optional<Force> LineReader::force(const char* column, Limits n) {
     return made(number(column, n), Force::newtons);
 }
+std::optional<Power> LineReader::power(const char* column, Limits w) {
+    return made(number(column, w), Power::watts);
+}
 
 std::string LineReader::file_name_of(const std::string& column) const {
     if (const auto place = filled_place(column))

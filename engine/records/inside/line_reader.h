@@ -53,6 +53,7 @@ public:
     std::optional<Duration> time(const char* column, Limits s);
     std::optional<Angle> angle(const char* column, Limits deg);
     std::optional<Force> force(const char* column, Limits n);
+    std::optional<Power> power(const char* column, Limits w);
 
     std::string
     file_name_of(const std::string& column) const; // "load_lb", or all its names when the file has none

@@ -46,9 +46,11 @@ void read_quantities(LineReader& reader, Reading& r) {
     r.release_height = reader.length("release_height", limits::release_height_m);
     r.release_angle = reader.angle("release_angle", limits::release_angle_deg);
     r.flight_time = reader.time("flight_time", limits::flight_time_s);
+    r.contact_time = reader.time("contact_time", limits::contact_time_s);
     r.height = reader.length("height", limits::height_m);
     r.angle = reader.angle("angle", limits::angle_deg);
     r.force = reader.force("force", limits::force_n);
+    r.power = reader.power("power", limits::power_w);
 }
 
 // The same line is the same set on any machine.

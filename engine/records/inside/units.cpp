@@ -53,6 +53,7 @@ constexpr FileUnit forces[] = {
     {"lb", "lb of force", [](double x) { return x * newtons_per_pound_force; },
      [](double x) { return x / newtons_per_pound_force; }},
 };
+constexpr FileUnit powers[] = {{"w", "W", same, same}};
 constexpr FileUnit fractions[] = {
     {"", "", same, same},
     {"percent", "%", [](double x) { return x / 100; }, [](double x) { return x * 100; }},
@@ -74,6 +75,8 @@ std::span<const FileUnit> units_of(Holds holds) {
         return angles;
     case Holds::force:
         return forces;
+    case Holds::power:
+        return powers;
     case Holds::fraction:
         return fractions;
     case Holds::text:

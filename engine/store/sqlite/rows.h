@@ -1,6 +1,7 @@
 // Each kind of record to its row and back. save_: new rows are added, equal ones left, others of the same key refused.
 #pragma once
 
+#include "recordings/kept_trace.h"
 #include "values/record_set.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -19,6 +20,16 @@ void save_blocks(SQLite::Database&, const std::vector<Block>&);
 int save_sets(SQLite::Database&, const std::vector<SetDone>&); // how many were new
 void save_overrides(SQLite::Database&, const std::vector<Override>&);
 
+bool held_reading(SQLite::Database&, const Reading& of_this_identity);
+void remove_reading(SQLite::Database&, const Reading& of_this_identity);
+void save_trace_rows(SQLite::Database&, const KeptTrace&);
+void save_move_row(SQLite::Database&, const std::string& trace, std::size_t place, const EventMove&);
+
+std::vector<KeptTrace> load_traces(SQLite::Database&, const std::optional<AthleteId>& athlete);
+// With its samples.
+std::optional<KeptTrace> load_trace(SQLite::Database&, const std::string& id);
+// The id of the trace that has this athlete, day, effort, legs and trial.
+std::optional<std::string> trace_of_trial(SQLite::Database&, const KeptTrace&);
 std::optional<Facility> load_facility(SQLite::Database&);
 std::vector<Kit> load_kits(SQLite::Database&);
 std::vector<Athlete> load_athletes(SQLite::Database&);

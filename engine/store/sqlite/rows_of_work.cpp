@@ -29,17 +29,19 @@ std::optional<double> degrees(const std::optional<Angle>& a) {
 } // namespace
 
 void save_readings(SQLite::Database& database, const std::vector<Reading>& readings) {
-    NewRows row(database, "reading",
-                "facility_id, athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, "
-                "body_mass_kg, speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, "
-                "flight_time_s, height_m, angle_deg, force_n, device, rater, place, note");
+    NewRows row(
+        database, "reading",
+        "facility_id, athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, "
+        "body_mass_kg, speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, "
+        "flight_time_s, height_m, angle_deg, force_n, device, rater, place, note, contact_time_s, power_w");
     for (const auto& r : readings)
         row.save(this_facility, r.athlete.text, r.date, r.test, word(r.side), r.trial, kilograms(r.load),
                  r.reps, r.reps_in_reserve, kilograms(r.body_mass), speed_ms(r.speed), degrees(r.radar_angle),
                  metres(r.distance), metres(r.release_height), degrees(r.release_angle),
                  number_of(r.flight_time, [](Duration x) { return x.seconds(); }), metres(r.height),
                  degrees(r.angle), number_of(r.force, [](Force x) { return x.newtons(); }), r.device, r.rater,
-                 word(r.place), r.note);
+                 word(r.place), r.note, number_of(r.contact_time, [](Duration x) { return x.seconds(); }),
+                 number_of(r.power, [](Power x) { return x.watts(); }));
 }
 
 std::vector<Reading> load_readings(SQLite::Database& database) {
@@ -47,7 +49,8 @@ std::vector<Reading> load_readings(SQLite::Database& database) {
         database,
         "SELECT athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, body_mass_kg, "
         "speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, flight_time_s, "
-        "height_m, angle_deg, force_n, device, rater, place, note FROM reading WHERE facility_id = $1 "
+        "height_m, angle_deg, force_n, device, rater, place, note, contact_time_s, power_w FROM reading "
+        "WHERE facility_id = $1 "
         "ORDER BY athlete_id, date, test, side, trial");
     query.bind(this_facility);
     std::vector<Reading> readings;
@@ -79,6 +82,9 @@ std::vector<Reading> load_readings(SQLite::Database& database) {
         r.rater = query.text();
         r.place = query.choice<PlaceMeasured>();
         r.note = query.text();
+        r.contact_time =
+            quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
+        r.power = quantity_of<Power>(query.maybe_number(), [](double x) { return Power::watts(x); });
         readings.push_back(std::move(r));
     }
     return readings;

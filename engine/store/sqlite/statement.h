@@ -11,6 +11,9 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <bit>
+#include <cstdint>
+#include <cstring>
 #include <optional>
 #include <string>
 #include <type_traits>
@@ -36,6 +39,17 @@ public:
     void begin_row() { column_ = 0; }
     std::string text() { return query_.getColumn(column_++).getString(); }
     int whole() { return query_.getColumn(column_++).getInt(); }
+    std::vector<float> floats() { // a BLOB of 32-bit floats, little-endian as this machine's
+        static_assert(std::endian::native == std::endian::little && sizeof(float) == 4);
+        const auto column = query_.getColumn(column_++);
+        if (column.getBytes() % 4 != 0)
+            throw StoreFailure("the store holds samples that are not whole 32-bit floats");
+        std::vector<float> samples(static_cast<std::size_t>(column.getBytes()) / 4);
+        if (!samples.empty())
+            std::memcpy(samples.data(), column.getBlob(), samples.size() * 4);
+        return samples;
+    }
+    std::int64_t big_whole() { return query_.getColumn(column_++).getInt64(); }
     double number() { return query_.getColumn(column_++).getDouble(); }
     std::optional<double> maybe_number() {
         const auto column = query_.getColumn(column_++);
@@ -74,6 +88,12 @@ private:
     void bind_one(int place, const std::string& value) { query_.bind(place, value); }
     void bind_one(int place, const char* value) { query_.bind(place, value); }
     void bind_one(int place, int value) { query_.bind(place, value); }
+    void bind_one(int place, std::int64_t value) { query_.bind(place, value); }
+    void bind_one(int place, const std::vector<float>& value) {
+        static const char none = 0; // a NULL pointer would bind NULL
+        query_.bind(place, value.empty() ? static_cast<const void*>(&none) : value.data(),
+                    static_cast<int>(value.size() * sizeof(float)));
+    }
     void bind_one(int place, double value) { query_.bind(place, value); }
     void bind_one(int place, const Date& value) { query_.bind(place, value.text()); }
     template <class T>

@@ -5,6 +5,7 @@
 #include "store/sqlite/statement.h"
 
 #include <algorithm>
+#include <cassert>
 #include <mutex>
 
 namespace amentum {
@@ -147,6 +148,55 @@ void Store::save_restrictions(const AthleteId& athlete, const std::vector<std::s
         Statement(database, "UPDATE athlete SET restrictions = $3 WHERE facility_id = $1 AND athlete_id = $2")
             .bind(this_facility, athlete.text, joined_lines(restrictions))
             .run();
+    });
+}
+
+std::vector<Athlete> Store::list_athletes() {
+    return database_->locked([](SQLite::Database& database) { return load_athletes(database); });
+}
+
+TraceSaved Store::save_trace(const KeptTrace& trace, const std::vector<Reading>& readings) {
+    auto saved = TraceSaved::added;
+    database_->committed([&](SQLite::Database& database) {
+        if (const auto held = amentum::load_trace(database, trace.id)) {
+            const bool same = held->file_digest == trace.file_digest && held->athlete == trace.athlete &&
+                              held->date == trace.date && held->effort == trace.effort &&
+                              held->legs == trace.legs;
+            saved = same ? TraceSaved::held_before : TraceSaved::other_content;
+        } else if (trace_of_trial(database, trace)) {
+            saved = TraceSaved::trial_taken;
+        } else if (std::any_of(readings.begin(), readings.end(),
+                               [&](const Reading& each) { return held_reading(database, each); })) {
+            saved = TraceSaved::reading_taken;
+        } else {
+            save_trace_rows(database, trace);
+            save_readings(database, readings);
+        }
+    });
+    return saved;
+}
+
+std::optional<KeptTrace> Store::load_trace(const std::string& id) {
+    return database_->locked([&](SQLite::Database& database) {
+        SQLite::Transaction one_moment(database);
+        return amentum::load_trace(database, id);
+    });
+}
+
+std::vector<KeptTrace> Store::list_traces(const std::optional<AthleteId>& athlete) {
+    return database_->locked([&](SQLite::Database& database) {
+        SQLite::Transaction one_moment(database);
+        return load_traces(database, athlete);
+    });
+}
+
+void Store::save_event_move(const KeptTrace& trace, const std::vector<Reading>& readings) {
+    assert(!trace.moves.empty());
+    database_->committed([&](SQLite::Database& database) {
+        save_move_row(database, trace.id, trace.moves.size(), trace.moves.back());
+        for (const auto& each : readings)
+            remove_reading(database, each);
+        save_readings(database, readings);
     });
 }
 
