@@ -38,7 +38,8 @@ concept Described = boost::describe::has_describe_members<T>::value;
 
 template <class T, class Visit>
 void each_member(Visit&& visit) {
-    using members = boost::describe::describe_members<T, boost::describe::mod_public>;
+    using members =
+        boost::describe::describe_members<T, boost::describe::mod_public | boost::describe::mod_inherited>;
     boost::mp11::mp_for_each<members>([&](auto member) { visit(member.name, member.pointer); });
 }
 

@@ -16,7 +16,8 @@
 
 namespace amentum {
 
-enum class Effect { reads, writes };
+// asks: keeps nothing, but the question holds a file and does not fit an address: POST, like a write.
+enum class Effect { reads, asks, writes };
 
 struct RequestField {
     std::string name;
