@@ -1,6 +1,7 @@
 // How do two sides differ, with what error? Angles of joints, and any other test done on two sides.
 //
 //   side difference      throwing - other,  SE^2 = SE_throwing^2 + SE_other^2
+//   total rotation       ER + IR of one joint and side, SE^2 = SE_ER^2 + SE_IR^2; hips likewise
 //   rotation deficit     (ER + IR) of the other arm - (ER + IR) of the throwing arm, SE^2 = sum of four
 //   squares chance of a false flag: a deficit above the threshold is shown although the true deficit is d
 //       P = 1 - Phi( (threshold - d) / (2 SEM) ),  four angles of one SEM each (closed form)
@@ -20,12 +21,16 @@
 
 namespace amentum {
 
+// Refuses two athletes, raters, tools, places or days.
+Result<Done> check_taken_alike(const TestResult& a, const TestResult& b);
+
 Result<Estimate> measure_side_difference(const TestResult& throwing, const TestResult& other);
 
 struct ShoulderRotation {
     TestResult external;
     TestResult internal;
 };
+Result<Estimate> measure_total_rotation(const ShoulderRotation& one_side);
 Result<Estimate> measure_rotation_deficit(const ShoulderRotation& throwing, const ShoulderRotation& other);
 
 double chance_of_false_flag(double true_deficit, double threshold, double standard_error_of_one_angle);
