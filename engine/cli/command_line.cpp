@@ -23,6 +23,7 @@ struct Given {
     std::string today;
     bool json = false;
     std::string file;
+    std::vector<std::string> files; // of an operation that looks at files, one after another
     std::string folder;
     std::map<std::string, std::string> fields;
     std::vector<std::string> words; // method NAME key=value ...
@@ -41,6 +42,11 @@ int print_refusal(const Refusal& refusal, bool json) {
     return refused;
 }
 
+bool looks_at_files(const Operation& operation) {
+    return std::any_of(operation.fields.begin(), operation.fields.end(),
+                       [](const auto& field) { return field.name == "file_name"; });
+}
+
 void add_operation(CLI::App& app, const Operation& operation, Given& given) {
     CLI::App* command = app.add_subcommand(dashed(operation.name), operation.summary);
     for (const auto& field : operation.fields) {
@@ -51,6 +57,9 @@ void add_operation(CLI::App& app, const Operation& operation, Given& given) {
         if (field.name == "text")
             command->add_option("--file", given.file, "read the text from this file; - for standard input");
     }
+    if (looks_at_files(operation))
+        command->add_option("files", given.files, "one file or several, each on its own")
+            ->option_text("FILE ...");
     if (operation.answer_schema.at("properties").get_object().contains("files"))
         command->add_option("--folder", given.folder, "write the files there");
     if (operation.name == "method")
@@ -116,7 +125,23 @@ int run_operation(Workplace& workplace, const Operation& operation, Given& given
             return print_refusal(written.refusal(), given.json);
     }
     std::cout << (given.json ? json_text(*answer, Layout::indented) + "\n" : operation.words(*answer));
-    return done;
+    const auto refusal = answer->as_object().if_contains("refusal"); // shown, but not measured
+    return refusal && refusal->is_object() ? refused : done;
+}
+
+// Each file is asked about on its own: one that fails stops none of the others.
+int run_for_each_file(Workplace& workplace, const Operation& operation, Given& given) {
+    if (given.files.empty())
+        return run_operation(workplace, operation, given);
+    int worst = done;
+    for (const auto& file : given.files) {
+        workplace.put_on_table(file);
+        given.fields["file_name"] = file;
+        if (given.files.size() > 1 && !given.json)
+            std::cout << file << "\n";
+        worst = std::max(worst, run_operation(workplace, operation, given));
+    }
+    return worst;
 }
 
 // CLI11 says only that something was not expected; a person wants the nearest word.
@@ -183,7 +208,7 @@ int run_chosen(CLI::App& app, Given& given, const std::vector<std::string>& serv
         return serve(workplace, serve_options);
     for (const auto& operation : operations())
         if (app.got_subcommand(dashed(operation.name)))
-            return run_operation(workplace, operation, given);
+            return run_for_each_file(workplace, operation, given);
     return wrong_command_line;
 }
 

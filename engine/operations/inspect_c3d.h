@@ -31,7 +31,7 @@ struct C3dPlateShown {
     int number;
     int type;
     std::vector<int> channels;
-    std::vector<double> corners; // twelve numbers, metres
+    std::vector<double> corners; // x, y, z of four corners, in the file's unit; empty when not known
     std::string words;
 };
 BOOST_DESCRIBE_STRUCT(C3dPlateShown, (), (number, type, channels, corners, words))
@@ -41,11 +41,10 @@ struct C3dParameterShown {
     std::string name;
     std::string type;
     std::vector<int> dimensions;
-    std::string value; // short
+    std::string value; // the first ones
     std::string description;
-    bool locked;
 };
-BOOST_DESCRIBE_STRUCT(C3dParameterShown, (), (group, name, type, dimensions, value, description, locked))
+BOOST_DESCRIBE_STRUCT(C3dParameterShown, (), (group, name, type, dimensions, value, description))
 
 struct InspectC3dAnswer {
     std::string file_name;
@@ -53,6 +52,7 @@ struct InspectC3dAnswer {
     std::string processor; // "Intel", "DEC", "SGI/MIPS"
     std::string storage;   // "16-bit integers", "floats"
     int frames;
+    double seconds;
     double frame_rate_hz;
     double analog_rate_hz;
     int points;
@@ -63,8 +63,8 @@ struct InspectC3dAnswer {
     std::vector<std::string> words;
 };
 BOOST_DESCRIBE_STRUCT(InspectC3dAnswer, (),
-                      (file_name, file_bytes, processor, storage, frames, frame_rate_hz, analog_rate_hz,
-                       points, plates, channels, parameters, problems, words))
+                      (file_name, file_bytes, processor, storage, frames, seconds, frame_rate_hz,
+                       analog_rate_hz, points, plates, channels, parameters, problems, words))
 
 Result<InspectC3dAnswer> inspect_c3d(Workplace&, const InspectC3dRequest&);
 

@@ -9,7 +9,8 @@
 namespace amentum {
 
 struct RecordTraceRequest : MeasureTraceRequest {
-    std::string key; // made on the device, 8 to 64 letters, digits or '-'
+    // Made on the device, 8 to 64 letters, digits or '-'; left out: made from the file's bytes, athlete, day and effort.
+    std::optional<std::string> key;
     std::string athlete;
     std::string date;
     std::optional<int> trial; // left out: the next one of that day

@@ -13,6 +13,7 @@ namespace amentum {
 std::vector<Operation> registered_operations();
 std::vector<Operation> record_operations();       // records in and out, tests, throws, sets, demo
 std::vector<Operation> answer_operations();       // roster, thrower, limiters, changes, test day
+std::vector<Operation> trace_operations();        // force traces: measure, keep, look again
 std::vector<Operation> prescription_operations(); // blocks, loads, cautions, catalogue, methods
 
 } // namespace amentum

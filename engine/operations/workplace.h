@@ -23,6 +23,9 @@ public:
     Workplace(const Workplace&) = delete;
     Workplace& operator=(const Workplace&) = delete;
 
+    // From now on operations may read this file from the disk, by this very name. For command lines only.
+    void put_on_table(const std::string& file_name);
+
     struct Inside;
     Inside& inside() { return *inside_; }
 

@@ -51,6 +51,7 @@ public:
     void save_throw_entry(const ThrowEntry&);
     void save_restrictions(const AthleteId&, const std::vector<std::string>&);
 
+    std::optional<Facility> facility();
     std::vector<Athlete> list_athletes();
 
     // A trace with the readings it gives, both or neither. The same trace again changes nothing and says so.

@@ -30,6 +30,11 @@ const ReferenceTables& built_in_tables() {
     return tables;
 }
 
+void Workplace::put_on_table(const std::string& file_name) {
+    const std::lock_guard lock(inside_->table);
+    inside_->files_on_table.insert(file_name);
+}
+
 Date Workplace::Inside::today() const {
     if (fixed_today)
         return *fixed_today;
@@ -52,7 +57,7 @@ std::shared_ptr<const FacilityView> Workplace::Inside::view() {
 }
 
 Facility Workplace::Inside::facility() {
-    return view()->records.facility.value_or(Facility{"This facility"});
+    return store.facility().value_or(Facility{"This facility"});
 }
 
 Result<Date> day_up_to_today(const std::string& text, const std::string& what, Date today) {

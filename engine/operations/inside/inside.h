@@ -10,6 +10,7 @@
 
 #include <memory>
 #include <mutex>
+#include <set>
 
 namespace amentum {
 
@@ -21,6 +22,10 @@ struct Workplace::Inside {
     Date today() const;
     std::shared_ptr<const FacilityView> view(); // as of the last committed write
     Facility facility();
+
+    // Files a command line has put on the table: only these may be read from the disk, never one a browser names.
+    std::mutex table = {};
+    std::set<std::string> files_on_table = {};
 
     std::mutex writing = {}; // one operation writes at a time; reading goes on beside it
 

@@ -151,6 +151,10 @@ void Store::save_restrictions(const AthleteId& athlete, const std::vector<std::s
     });
 }
 
+std::optional<Facility> Store::facility() {
+    return database_->locked([](SQLite::Database& database) { return load_facility(database); });
+}
+
 std::vector<Athlete> Store::list_athletes() {
     return database_->locked([](SQLite::Database& database) { return load_athletes(database); });
 }
