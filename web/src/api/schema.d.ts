@@ -293,6 +293,125 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/measure_trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What does this force-plate file show? Nothing is kept. */
+        post: operations["measure_trace"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/record_trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keep a force trace whole, with the readings it gives. */
+        post: operations["record_trace"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trace": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One kept force trace: events, numbers, and each move of an event. */
+        get: operations["trace"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/move_event": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Put an event of a kept trace elsewhere, with a reason; the automatic time stays. */
+        post: operations["move_event"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/traces": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One thrower's force traces by day, the trials of an effort side by side. */
+        get: operations["traces"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/guess_trace_names": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Whose trace is each file, of which effort? A guess to be confirmed. */
+        post: operations["guess_trace_names"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/inspect_c3d": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What stands in a C3D file: plates, channels, parameters, faults. */
+        post: operations["inspect_c3d"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -1279,10 +1398,12 @@ export interface operations {
                         release_height_in?: number | null;
                         release_angle_deg?: number | null;
                         flight_time_s?: number | null;
+                        contact_time_s?: number | null;
                         height_cm?: number | null;
                         height_in?: number | null;
                         angle_deg?: number | null;
                         force_n?: number | null;
+                        power_w?: number | null;
                     }[];
                     device?: string | null;
                     rater?: string | null;
@@ -1633,6 +1754,738 @@ export interface operations {
                         }[];
                         truth: string;
                         words: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    measure_trace: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    file_name: string;
+                    content?: string | null;
+                    effort: string;
+                    legs?: string | null;
+                    body_mass_kg?: number | null;
+                    body_mass_lb?: number | null;
+                    box_height_cm?: number | null;
+                    box_height_in?: number | null;
+                    rate_hz?: number | null;
+                    unit?: string | null;
+                    newtons_per_volt?: number | null;
+                    vertical?: string[];
+                    lateral?: string[];
+                    left_foot_on_second?: boolean | null;
+                    moves?: {
+                        event: string;
+                        time_s?: number | null;
+                        reason: string;
+                    }[];
+                    samples?: boolean | null;
+                };
+            };
+        };
+        responses: {
+            /** @description What does this force-plate file show? Nothing is kept. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        trace: {
+                            rate_hz: number;
+                            samples: number;
+                            seconds: number;
+                            plates: {
+                                name: string;
+                                side: string;
+                                samples: string;
+                            }[];
+                            effort: string;
+                            effort_name: string;
+                            legs: string;
+                            body_weight_n: number;
+                            body_weight_error_n: number;
+                            events: {
+                                event: string;
+                                name: string;
+                                automatic_s: number;
+                                used_s: number;
+                                movable: boolean;
+                                moved: boolean;
+                                reason: string;
+                            }[];
+                            phases: {
+                                phase: string;
+                                name: string;
+                                from_s: number;
+                                to_s: number;
+                            }[];
+                            metrics: {
+                                metric: string;
+                                name: string;
+                                value: number;
+                                low?: number | null;
+                                high?: number | null;
+                                unit: string;
+                                decimals: number;
+                                error_words: string;
+                                note: string;
+                                test: string;
+                            }[];
+                            file_notes: string[];
+                            corrections: string[];
+                            warnings: string[];
+                            sources: string[];
+                            refusal?: {
+                                code: number;
+                                name: string;
+                                sentence: string;
+                                field: string;
+                                given: string;
+                                allowed: string;
+                            } | null;
+                        };
+                        refusal?: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        } | null;
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    record_trace: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    file_name: string;
+                    content?: string | null;
+                    effort: string;
+                    legs?: string | null;
+                    body_mass_kg?: number | null;
+                    body_mass_lb?: number | null;
+                    box_height_cm?: number | null;
+                    box_height_in?: number | null;
+                    rate_hz?: number | null;
+                    unit?: string | null;
+                    newtons_per_volt?: number | null;
+                    vertical?: string[];
+                    lateral?: string[];
+                    left_foot_on_second?: boolean | null;
+                    moves?: {
+                        event: string;
+                        time_s?: number | null;
+                        reason: string;
+                    }[];
+                    samples?: boolean | null;
+                    key?: string | null;
+                    athlete: string;
+                    date: string;
+                    trial?: number | null;
+                    device?: string | null;
+                    note?: string | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Keep a force trace whole, with the readings it gives. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        saved: boolean;
+                        held_before: boolean;
+                        trace: string;
+                        trial: number;
+                        measured: {
+                            rate_hz: number;
+                            samples: number;
+                            seconds: number;
+                            plates: {
+                                name: string;
+                                side: string;
+                                samples: string;
+                            }[];
+                            effort: string;
+                            effort_name: string;
+                            legs: string;
+                            body_weight_n: number;
+                            body_weight_error_n: number;
+                            events: {
+                                event: string;
+                                name: string;
+                                automatic_s: number;
+                                used_s: number;
+                                movable: boolean;
+                                moved: boolean;
+                                reason: string;
+                            }[];
+                            phases: {
+                                phase: string;
+                                name: string;
+                                from_s: number;
+                                to_s: number;
+                            }[];
+                            metrics: {
+                                metric: string;
+                                name: string;
+                                value: number;
+                                low?: number | null;
+                                high?: number | null;
+                                unit: string;
+                                decimals: number;
+                                error_words: string;
+                                note: string;
+                                test: string;
+                            }[];
+                            file_notes: string[];
+                            corrections: string[];
+                            warnings: string[];
+                            sources: string[];
+                            refusal?: {
+                                code: number;
+                                name: string;
+                                sentence: string;
+                                field: string;
+                                given: string;
+                                allowed: string;
+                            } | null;
+                        };
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    trace: {
+        parameters: {
+            query: {
+                /** @description the trace's id */
+                trace: string;
+                /** @description yes: with the samples, to draw them */
+                samples?: boolean | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One kept force trace: events, numbers, and each move of an event. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        trace: string;
+                        athlete: string;
+                        name: string;
+                        date: string;
+                        trial: number;
+                        file_name: string;
+                        file_bytes: number;
+                        file_digest: string;
+                        device: string;
+                        note: string;
+                        measured: {
+                            rate_hz: number;
+                            samples: number;
+                            seconds: number;
+                            plates: {
+                                name: string;
+                                side: string;
+                                samples: string;
+                            }[];
+                            effort: string;
+                            effort_name: string;
+                            legs: string;
+                            body_weight_n: number;
+                            body_weight_error_n: number;
+                            events: {
+                                event: string;
+                                name: string;
+                                automatic_s: number;
+                                used_s: number;
+                                movable: boolean;
+                                moved: boolean;
+                                reason: string;
+                            }[];
+                            phases: {
+                                phase: string;
+                                name: string;
+                                from_s: number;
+                                to_s: number;
+                            }[];
+                            metrics: {
+                                metric: string;
+                                name: string;
+                                value: number;
+                                low?: number | null;
+                                high?: number | null;
+                                unit: string;
+                                decimals: number;
+                                error_words: string;
+                                note: string;
+                                test: string;
+                            }[];
+                            file_notes: string[];
+                            corrections: string[];
+                            warnings: string[];
+                            sources: string[];
+                            refusal?: {
+                                code: number;
+                                name: string;
+                                sentence: string;
+                                field: string;
+                                given: string;
+                                allowed: string;
+                            } | null;
+                        };
+                        moves: {
+                            event: string;
+                            time_s?: number | null;
+                            reason: string;
+                            moved_on: string;
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    move_event: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    trace: string;
+                    event: string;
+                    time_s?: number | null;
+                    reason: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Put an event of a kept trace elsewhere, with a reason; the automatic time stays. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        trace: string;
+                        athlete: string;
+                        name: string;
+                        date: string;
+                        trial: number;
+                        file_name: string;
+                        file_bytes: number;
+                        file_digest: string;
+                        device: string;
+                        note: string;
+                        measured: {
+                            rate_hz: number;
+                            samples: number;
+                            seconds: number;
+                            plates: {
+                                name: string;
+                                side: string;
+                                samples: string;
+                            }[];
+                            effort: string;
+                            effort_name: string;
+                            legs: string;
+                            body_weight_n: number;
+                            body_weight_error_n: number;
+                            events: {
+                                event: string;
+                                name: string;
+                                automatic_s: number;
+                                used_s: number;
+                                movable: boolean;
+                                moved: boolean;
+                                reason: string;
+                            }[];
+                            phases: {
+                                phase: string;
+                                name: string;
+                                from_s: number;
+                                to_s: number;
+                            }[];
+                            metrics: {
+                                metric: string;
+                                name: string;
+                                value: number;
+                                low?: number | null;
+                                high?: number | null;
+                                unit: string;
+                                decimals: number;
+                                error_words: string;
+                                note: string;
+                                test: string;
+                            }[];
+                            file_notes: string[];
+                            corrections: string[];
+                            warnings: string[];
+                            sources: string[];
+                            refusal?: {
+                                code: number;
+                                name: string;
+                                sentence: string;
+                                field: string;
+                                given: string;
+                                allowed: string;
+                            } | null;
+                        };
+                        moves: {
+                            event: string;
+                            time_s?: number | null;
+                            reason: string;
+                            moved_on: string;
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    traces: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+                /** @description one day, YYYY-MM-DD; left out: all */
+                date?: string | null;
+                /** @description one effort; left out: all */
+                effort?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One thrower's force traces by day, the trials of an effort side by side. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        groups: {
+                            date: string;
+                            effort: string;
+                            effort_name: string;
+                            legs: string;
+                            trials: {
+                                trace: string;
+                                trial: number;
+                                file_name: string;
+                                moved: boolean;
+                                metrics: {
+                                    metric: string;
+                                    name: string;
+                                    value: number;
+                                    low?: number | null;
+                                    high?: number | null;
+                                    unit: string;
+                                    decimals: number;
+                                    error_words: string;
+                                    note: string;
+                                    test: string;
+                                }[];
+                                warnings: string[];
+                                refusal?: {
+                                    code: number;
+                                    name: string;
+                                    sentence: string;
+                                    field: string;
+                                    given: string;
+                                    allowed: string;
+                                } | null;
+                            }[];
+                            spreads: {
+                                metric: string;
+                                name: string;
+                                mean: number;
+                                spread: number;
+                                unit: string;
+                                decimals: number;
+                                words: string;
+                                disagree: boolean;
+                            }[];
+                            disagreement?: {
+                                code: number;
+                                name: string;
+                                sentence: string;
+                                field: string;
+                                given: string;
+                                allowed: string;
+                            } | null;
+                        }[];
+                        efforts: {
+                            effort: string;
+                            name: string;
+                            protocol: string;
+                            needs_box_height: boolean;
+                            one_leg: boolean;
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    guess_trace_names: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    names?: string[];
+                };
+            };
+        };
+        responses: {
+            /** @description Whose trace is each file, of which effort? A guess to be confirmed. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        guesses: {
+                            file_name: string;
+                            athlete: string;
+                            athlete_name: string;
+                            effort: string;
+                            legs: string;
+                            date: string;
+                            trial: number;
+                            sure: boolean;
+                            words: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    inspect_c3d: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    file_name: string;
+                    content?: string | null;
+                };
+            };
+        };
+        responses: {
+            /** @description What stands in a C3D file: plates, channels, parameters, faults. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        file_name: string;
+                        file_bytes: number;
+                        processor: string;
+                        storage: string;
+                        frames: number;
+                        seconds: number;
+                        frame_rate_hz: number;
+                        analog_rate_hz: number;
+                        points: number;
+                        plates: {
+                            number: number;
+                            type: number;
+                            channels: number[];
+                            corners: number[];
+                            words: string;
+                        }[];
+                        channels: {
+                            number: number;
+                            label: string;
+                            unit: string;
+                            scale: number;
+                            offset: number;
+                        }[];
+                        parameters: {
+                            group: string;
+                            name: string;
+                            type: string;
+                            dimensions: number[];
+                            value: string;
+                            description: string;
+                        }[];
+                        problems: string[];
+                        words: string[];
                     };
                 };
             };
