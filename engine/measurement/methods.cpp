@@ -28,8 +28,8 @@ Method naming_inputs(Method method) {
 
 std::vector<Method> methods() {
     std::vector<Method> all;
-    for (const auto topic :
-         {methods_of_lifts, methods_of_balls, methods_of_bodies, methods_of_errors, methods_of_units})
+    for (const auto topic : {methods_of_lifts, methods_of_balls, methods_of_bodies, methods_of_errors,
+                             methods_of_units, methods_of_lines, methods_of_repeats, methods_of_sides})
         for (auto& method : topic())
             all.push_back(naming_inputs(std::move(method)));
     return all;

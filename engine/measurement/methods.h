@@ -15,5 +15,8 @@ std::vector<Method> methods_of_balls();
 std::vector<Method> methods_of_bodies();
 std::vector<Method> methods_of_errors();
 std::vector<Method> methods_of_units();
+std::vector<Method> methods_of_repeats();
+std::vector<Method> methods_of_sides();
+std::vector<Method> methods_of_lines();
 
 } // namespace amentum::measurement

@@ -77,7 +77,7 @@ TEST_CASE("Method names are unique nouns with a question and inputs") {
         CHECK_FALSE(method.inputs.empty());
         CHECK_FALSE(method.sources.empty());
     }
-    CHECK(names.size() == 31);
+    CHECK(names.size() == 48);
 }
 
 TEST_CASE("Methods refuse what they cannot answer, naming the input") {
