@@ -1,5 +1,6 @@
 #include "demo_facility/demo_facility.h"
 
+#include "demo_facility/jump_traces.h"
 #include "demo_facility/people.h"
 #include "demo_facility/test_days.h"
 #include "demo_facility/truth.h"
@@ -18,6 +19,7 @@ DemoFacility make_demo_facility(std::uint64_t seed, Date last_day) {
         add_season(made.records, athlete, throwers.back(), last_day, seed);
         add_logged_sets(made.records, athlete, throwers.back(), last_day, seed);
     }
+    made.traces = make_jump_traces(made.records, seed);
     made.truth = describe_truth(made.records.athletes, throwers, seed, last_day);
     return made;
 }

@@ -14,6 +14,7 @@
 // What it cannot tell: anything about real throwers; it is a model with our own assumptions in it.
 #pragma once
 
+#include "recordings/kept_trace.h"
 #include "values/record_set.h"
 
 #include <cstdint>
@@ -23,7 +24,8 @@ namespace amentum {
 
 struct DemoFacility {
     RecordSet records;
-    std::string truth; // JSON text
+    std::vector<KeptTrace> traces; // jumps on the hall's force plates (jump_traces.h)
+    std::string truth;             // JSON text
 };
 
 DemoFacility make_demo_facility(std::uint64_t seed, Date last_day);

@@ -1,7 +1,9 @@
 #include "operations/demo.h"
 
 #include "demo_facility/demo_facility.h"
+#include "operations/inside/efforts.h"
 #include "operations/inside/inside.h"
+#include "operations/inside/trace_answer.h"
 #include "records/parse_records.h"
 #include "records/write_records.h"
 
@@ -52,6 +54,11 @@ Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
         add_records(taken, std::move(preview.new_records));
     }
     inside.store.save_records(taken);
+    for (const auto& trace : made.traces)
+        if (const auto measured = measure_trace(trace.recording, given_of(trace)); measured)
+            inside.store.save_trace(trace, readings_of_trace(trace, *measured));
+        else
+            return measured.refusal();
     const auto& records = made.records;
     DemoAnswer answer{records.facility->name,
                       static_cast<int>(records.athletes.size()),
@@ -64,7 +71,7 @@ Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
     answer.words = "Made the invented facility " + answer.facility + ": " + std::to_string(answer.athletes) +
                    " throwers, " + std::to_string(answer.readings) + " readings, " +
                    std::to_string(answer.throw_entries) + " throw entries, " + std::to_string(answer.sets) +
-                   " logged sets.";
+                   " logged sets, " + std::to_string(made.traces.size()) + " force traces.";
     return answer;
 }
 

@@ -28,16 +28,20 @@ std::string measured_words(const value& trace) {
                      ? " (moved; automatic " + number_said(event.at("automatic_s"), 3) + ")"
                      : "") +
                 "\n";
+    std::string note;
     for (const auto& metric : trace.at("metrics").as_array()) {
         const int decimals = static_cast<int>(metric.at("decimals").to_number<double>());
-        std::string line = "  " + padded(said(metric.at("name")), 52) +
+        std::string line = "  " + padded(said(metric.at("name")), 54) +
                            number_said(metric.at("value"), decimals) + " " + said(metric.at("unit"));
         if (!metric.at("low").is_null())
             line += "  (" + number_said(metric.at("low"), decimals) + " to " +
                     number_said(metric.at("high"), decimals) + ")";
+        else
+            line += "  (" + said(metric.at("error_words")) + ")";
         text += line + "\n";
-        if (!said(metric.at("note")).empty())
+        if (said(metric.at("note")) != note && !said(metric.at("note")).empty()) // once for neighbours that share it
             text += paragraph(said(metric.at("note")), 4);
+        note = said(metric.at("note"));
     }
     for (const auto& sentence : trace.at("corrections").as_array())
         text += paragraph("Corrected: " + said(sentence));

@@ -1,8 +1,8 @@
 // A force trace as an answer shows it: the samples to draw, the events, the phases, the numbers with their errors.
 //
 // Times are seconds from the first sample. Heights are in the facility's unit, everything else in SI. A number's
-// interval is the central 80 % for the athlete's level: the trace's own error and the error between days together,
-// where a day's error is published; otherwise the trace's own error alone, and `error_words` says which.
+// interval is the central 80 % for the athlete's level: the trace's own error and the error between days together. Where
+// no error between days is published there is no interval; `error_words` then gives the trace's own error alone.
 // Samples travel as base64 of 32-bit floats, little-endian, newtons, upward positive.
 #pragma once
 
@@ -47,7 +47,7 @@ struct ShownTraceMetric {
     std::string metric;
     std::string name;
     double value;
-    std::optional<double> low; // none when neither error is known
+    std::optional<double> low; // none when the error between days is not known
     std::optional<double> high;
     std::string unit;
     int decimals;

@@ -1,6 +1,7 @@
 // The store of this program keeps the contract (contract.h), and refuses files it cannot read.
 #include "contract.h"
 #include "folder.h"
+#include "trace_contract.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
@@ -39,6 +40,11 @@ TEST_CASE("one row that cannot be saved, and nothing of the save is kept") {
 TEST_CASE("sets are known by their key, a block is replaced, items come last") {
     const Folder folder("sets");
     check_sets_blocks_and_restrictions(open, folder.file("a.db"));
+}
+
+TEST_CASE("a force trace is kept bit for bit with its readings, and its moves are only added") {
+    const Folder folder("traces");
+    check_traces(open, folder.file("a.db"));
 }
 
 TEST_CASE("the version moves with every write of anybody, and with nothing else") {

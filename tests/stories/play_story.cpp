@@ -7,6 +7,7 @@
 #include <boost/json.hpp>
 
 #include <optional>
+#include <set>
 
 namespace stories {
 namespace {
@@ -19,6 +20,7 @@ struct Play {
     std::unique_ptr<Workplace> workplace;
     value answer;
     bool was_refused = false;
+    std::set<std::string> files; // that may be read
     std::vector<std::string> faults;
 
     Workplace& open() {
@@ -104,6 +106,15 @@ void ask(Play& play, const std::string& name, const boost::json::object& request
     play.answer = answer ? *answer : refusal_document(answer.refusal());
 }
 
+std::string in_repository(const std::string& path) {
+    return AMENTUM_SOURCE_DIR "/" + path;
+}
+
+void put_file(Play& play, const std::string& path) {
+    play.files.insert(path);
+    play.open().put_on_table(in_repository(path));
+}
+
 void ask_step(Play& play, const Step& step) {
     const std::string name = step.words.substr(std::string("When the coach asks ").size());
     boost::json::object request;
@@ -113,7 +124,8 @@ void ask_step(Play& play, const Step& step) {
             for (const auto& field : operation->fields)
                 if (field.name == row.at(0))
                     type = field.type;
-        request[row.at(0)] = cell_value(row.at(1), type);
+        const bool is_file = row.at(0) == "file_name" && play.files.contains(row.at(1));
+        request[row.at(0)] = is_file ? value(in_repository(row.at(1))) : cell_value(row.at(1), type);
     }
     ask(play, name, request);
 }
@@ -154,6 +166,8 @@ std::vector<std::string> play_story(const Story& story) {
             play.today = *parse_date(step.words.substr(15), "today");
         else if (step.words == "Given the demo facility")
             ask(play, "demo", {});
+        else if (step.words.starts_with("Given the file "))
+            put_file(play, step.words.substr(15));
         else if (step.words.starts_with("Given the records "))
             take_records(play, step);
         else if (step.words.starts_with("When the coach looks at the records "))

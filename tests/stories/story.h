@@ -4,6 +4,7 @@
 //   Given today is 2026-06-01
 //   Given the demo facility
 //   Given the records athletes            then a table: header line, lines; taken through import_records
+//   Given the file docs/guide/files/a.txt    may be read by its path in the repository, as file_name
 //   When the coach asks find_limiters     then a table of field | value (a value of [...] or {...} is JSON)
 //   When the coach brings the records throws     a table again, taken; what import_records says is the answer
 //   When the coach looks at the records throws   the same, but only shown

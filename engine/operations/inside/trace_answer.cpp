@@ -45,7 +45,7 @@ MetricError error_of(const TraceMetric& metric, const TestKind* kind, const Show
         return {std::hypot(*metric.day_error * metric.value, metric.trace_error.value_or(0)),
                 trace_words + "; " + format_fixed(100 * *metric.day_error, 1) +
                     " % between days as published"};
-    return {metric.trace_error, trace_words + "; between days not known"};
+    return {std::nullopt, trace_words + "; between days not known"};
 }
 
 ShownTraceMetric shown_metric(const TraceMetric& metric, const std::string& test,

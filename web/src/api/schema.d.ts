@@ -89,6 +89,57 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/estimate_error": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How large is each test's error here, by your own repeats? */
+        get: operations["estimate_error"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/joint_ranges": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The joint angles held, how sure they are, what to measure again. */
+        get: operations["joint_ranges"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/sides": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How the two sides differ, in every test, and whether by more than the error. */
+        get: operations["sides"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/plan_block": {
         parameters: {
             query?: never;
@@ -406,6 +457,40 @@ export interface paths {
         put?: never;
         /** What stands in a C3D file: plates, channels, parameters, faults. */
         post: operations["inspect_c3d"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/ball_mass_line": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How fast a thrower sends balls of several masses, and how steeply speed falls with mass. */
+        get: operations["ball_mass_line"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/load_velocity": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A lifter's own line of bar speed on load, and the maximum it leads to; nothing is kept. */
+        get: operations["load_velocity"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -858,6 +943,307 @@ export interface operations {
                             }[];
                             done: string[];
                         }[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    estimate_error: {
+        parameters: {
+            query?: {
+                /** @description a test kind's key; left out: all of them */
+                test?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How large is each test's error here, by your own repeats? */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        tests: {
+                            test: string;
+                            name: string;
+                            unit: string;
+                            decimals: number;
+                            trial: {
+                                published: number;
+                                own?: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                } | null;
+                                degrees_of_freedom: number;
+                                pooled: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                repeats_held: number;
+                                repeats_needed: number;
+                                words: string;
+                            };
+                            day: {
+                                published: number;
+                                own?: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                } | null;
+                                degrees_of_freedom: number;
+                                pooled: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                repeats_held: number;
+                                repeats_needed: number;
+                                words: string;
+                            };
+                            usual_trials: number;
+                            learning?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            smallest_detectable: number;
+                            smallest_detectable_published: number;
+                            words: string[];
+                            sources: string[];
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    joint_ranges: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+                /** @description a day, YYYY-MM-DD; left out: every day */
+                date?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The joint angles held, how sure they are, what to measure again. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        today: string;
+                        days: {
+                            date: string;
+                            angles: {
+                                test: string;
+                                name: string;
+                                side: string;
+                                trials: number[];
+                                mean: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                spread: number;
+                                spread_allowed: number;
+                                one_more: boolean;
+                                device: string;
+                                rater: string;
+                                words: string;
+                            }[];
+                            totals: {
+                                joint: string;
+                                side: string;
+                                total: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                            }[];
+                            differences: {
+                                what: string;
+                                difference: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                cut_off?: number | null;
+                                finding: string;
+                                days_found: number;
+                                words: string;
+                            }[];
+                            missing: string[];
+                        }[];
+                        protocols: {
+                            test: string;
+                            name: string;
+                            protocol: string;
+                            trial_error: number;
+                            day_error: number;
+                            sources: string[];
+                        }[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    sides: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How the two sides differ, in every test, and whether by more than the error. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        today: string;
+                        tests: {
+                            test: string;
+                            name: string;
+                            date: string;
+                            main_side: string;
+                            other_side: string;
+                            main: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            other: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            difference: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            over_total?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            rivals?: {
+                                of_larger: number;
+                                smaller_share: number;
+                                over_mean: number;
+                                symmetry_angle: number;
+                            } | null;
+                            verdict: string;
+                            days_compared: number;
+                            days_same_way: number;
+                            words: string;
+                        }[];
+                        not_compared: string[];
+                        words: string[];
+                        stop_and_refer: string[];
                     };
                 };
             };
@@ -2486,6 +2872,244 @@ export interface operations {
                         }[];
                         problems: string[];
                         words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    ball_mass_line: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+                /** @description the throw, such as kneeling_overhead_throw; left out: the one with the latest line */
+                family?: string | null;
+                /** @description a test day, YYYY-MM-DD; left out: the latest with three balls */
+                date?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How fast a thrower sends balls of several masses, and how steeply speed falls with mass. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        family: string;
+                        family_name: string;
+                        date: string;
+                        taken: string;
+                        mass_unit: string;
+                        speed_unit: string;
+                        reference_mass: number;
+                        level: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        };
+                        slope: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        };
+                        goes_with: string;
+                        balls: {
+                            mass: number;
+                            throws: number;
+                            speeds: number[];
+                            speed: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            on_line: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            energy: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            momentum: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            of_lightest: number;
+                            in_working_range: boolean;
+                            above_advised: boolean;
+                        }[];
+                        curve: {
+                            x: number;
+                            value: number;
+                            low: number;
+                            high: number;
+                        }[];
+                        days: {
+                            date: string;
+                            balls: number;
+                            slope?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            level?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            reference_mass: number;
+                            why_not: string;
+                        }[];
+                        families: string[];
+                        words: string[];
+                        cautions: string[];
+                        throw_next: string[];
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    load_velocity: {
+        parameters: {
+            query: {
+                /** @description the lifter's name or id */
+                athlete: string;
+                /** @description a lift's test key, such as hex_bar_high_max */
+                test: string;
+                /** @description load_kg or load_lb (pull-ups: added) with speed_ms, each as fast as possible; left out: the held readings with both */
+                loads?: {
+                    load_kg?: number | null;
+                    load_lb?: number | null;
+                    speed_ms: number;
+                }[];
+                /** @description a test day of held readings, YYYY-MM-DD; left out: the last with two loads */
+                date?: string | null;
+                /** @description for pull-ups; left out: the last one held */
+                body_mass_kg?: number | null;
+                /** @description the same in pounds */
+                body_mass_lb?: number | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A lifter's own line of bar speed on load, and the maximum it leads to; nothing is kept. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        test: string;
+                        test_name: string;
+                        date: string;
+                        taken: string;
+                        load_unit: string;
+                        load_means: string;
+                        one_rep_max: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        };
+                        added_load?: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        } | null;
+                        minimal_velocity: {
+                            speed: number;
+                            between_people: number;
+                            from_memory: boolean;
+                            sources: string[];
+                        };
+                        loads: {
+                            load: number;
+                            speed: number;
+                            on_line: number;
+                            used: boolean;
+                        }[];
+                        curve: {
+                            x: number;
+                            value: number;
+                            low: number;
+                            high: number;
+                        }[];
+                        heaviest_percent: number;
+                        r_squared: number;
+                        words: string[];
+                        cautions: string[];
+                        sources: string[];
                     };
                 };
             };
