@@ -1,10 +1,12 @@
 #include "http_api/server.h"
 
 #include "http_api/router.h"
+#include "operations/operation.h"
 
 #include <boost/asio.hpp>
 #include <boost/beast.hpp>
 
+#include <algorithm>
 #include <thread>
 #include <vector>
 
@@ -17,6 +19,7 @@ namespace http = beast::http;
 using tcp = asio::ip::tcp;
 
 constexpr std::size_t largest_body = 8 * 1024 * 1024;
+constexpr std::size_t largest_file_body = 64 * 1024 * 1024; // a recording of 48 MB as base64
 constexpr auto idle_limit = std::chrono::seconds(60);
 
 http::response<http::string_body> response_of(const http::request<http::string_body>& request,
@@ -46,14 +49,30 @@ bool from_elsewhere(const http::request<http::string_body>& request) {
     return std::string(origin) != "http://" + host && std::string(origin) != "https://" + host;
 }
 
+// Only an operation that takes a file may be sent one.
+std::size_t largest_body_of(std::string_view target) {
+    const std::string_view start = "/api/";
+    const Operation* operation =
+        target.starts_with(start) ? find_operation(std::string(target.substr(start.size()))) : nullptr;
+    const bool takes_file =
+        operation && std::any_of(operation->fields.begin(), operation->fields.end(),
+                                 [](const auto& field) { return field.name == "content"; });
+    return takes_file ? largest_file_body : largest_body;
+}
+
 asio::awaitable<void> converse(tcp::socket socket, Workplace& workplace, const Serving& serving) {
     beast::tcp_stream stream(std::move(socket));
     beast::flat_buffer buffer;
     boost::system::error_code error;
     for (bool open = true; open;) {
         http::request_parser<http::string_body> parser;
-        parser.body_limit(largest_body);
+        parser.body_limit(largest_file_body);
         stream.expires_after(idle_limit);
+        co_await http::async_read_header(stream, buffer, parser,
+                                         asio::redirect_error(asio::use_awaitable, error));
+        if (error)
+            break;
+        parser.body_limit(largest_body_of(parser.get().target()));
         co_await http::async_read(stream, buffer, parser, asio::redirect_error(asio::use_awaitable, error));
         if (error)
             break;

@@ -23,6 +23,16 @@ export function originAndLimitsTests(server) {
       assert.equal((await get(url, '/api/roster')).status, 200);
     }
   });
+  test('a recording of 20 MB is taken by the operations that look at files, and 70 MB are not', async () => {
+    const { url } = server();
+    const sent = (megabytes) => post(url, '/api/measure_trace', JSON.stringify({ file_name: 'long.txt', effort: 'countermovement_jump', content: 'eHh4'.repeat(megabytes * 262144) })).catch(() => 'closed');
+    const long = await sent(20);
+    assert.equal(long.status, 422);
+    assert.equal(long.body.refusal.name, 'unreadable_file', JSON.stringify(long.body).slice(0, 300));
+    const longer = await sent(70);
+    assert.ok(longer === 'closed' || longer.status === 413, `${longer.status}`);
+    assert.equal((await get(url, '/api/roster')).status, 200);
+  });
   test('the port is open on 127.0.0.1 and nowhere else, by the system’s own list', async () => {
     const hex = server().port.toString(16).toUpperCase().padStart(4, '0');
     const listening = ['/proc/net/tcp', '/proc/net/tcp6'].flatMap((file) =>
