@@ -1,5 +1,6 @@
 #include "demo_facility/test_days.h"
 
+#include "demo_facility/ball_day.h"
 #include "demo_facility/hall_loads.h"
 #include "demo_facility/people.h"
 #include "inference/random_stream.h"
@@ -191,6 +192,9 @@ double usual_test_value(const Athlete& athlete, double age, double body_mass, co
                                               {"rotational_throw_6lb", (male ? 11.6 : 9.2) * grown},
                                               {"external_rotation_force", (male ? 165.0 : 115.0) * grown},
                                               {"grip_force", (male ? 520.0 : 360.0) * grown}};
+    if (const auto pounds = standing_ball(test))
+        return standing_over_kneeling * usual.at("kneeling_overhead_throw_4lb") *
+               std::pow(*pounds / 4, true_ball_power(athlete));
     return usual.at(test);
 }
 
@@ -236,6 +240,7 @@ void add_test_days(RecordSet& records, const Athlete& athlete, const TrueThrower
         if (done(0.7))
             add_angles_and_forces(day);
     }
+    add_ball_day(records, athlete, thrower, last_day, seed);
 }
 
 } // namespace amentum

@@ -19,7 +19,7 @@ struct TrueTest {
     double day, trial;
     int quality; // index into true_effects; -1: none
 };
-inline constexpr std::array<TrueTest, 17> true_tests{{
+inline constexpr std::array<TrueTest, 20> true_tests{{
     {"body_mass", "fraction", 0.008, 0, -1},
     {"external_rotation_force", "fraction", 0.06, 0.05, 8},
     {"grip_force", "fraction", 0.04, 0.03, 9},
@@ -35,6 +35,9 @@ inline constexpr std::array<TrueTest, 17> true_tests{{
     {"shoulder_external_rotation", "deg", 1.9, 1.5, -1},
     {"shoulder_internal_rotation", "deg", 1.9, 1.5, -1},
     {"split_squat_max", "fraction", 0.034, 0.025, 0},
+    {"standing_overhead_throw_4lb", "fraction", 0.025, 0.03, 6},
+    {"standing_overhead_throw_6lb", "fraction", 0.025, 0.03, 6},
+    {"standing_overhead_throw_8lb", "fraction", 0.025, 0.03, 6},
     {"stature", "m", 0, 0, -1},
     {"throwing_velocity", "m/s", 0.358, 0.447, -1},
 }};
