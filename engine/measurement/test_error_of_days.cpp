@@ -7,28 +7,72 @@ namespace amentum {
 namespace {
 
 constexpr double days_a_month = 30;
-constexpr int drifts_tried = 25;
+constexpr int drifts_tried = 33, trends_tried = 7;
 constexpr double widest = 3.0; // log of 20: how far from the published error is looked
 
-double drift_tried(int i, double published) {
-    const double low = std::log(0.03), high = std::log(10.0);
-    const double in_a_month = published * std::exp(low + (high - low) * i / (drifts_tried - 1));
-    return in_a_month * in_a_month / days_a_month;
+// With T the covariance of the differences d when nobody rises or falls, and g the days between: what is needed of them
+// to add a rise of one's own to it.
+struct Sums {
+    double log_determinant; // of T
+    double dd, dg, gg;      // d' T^-1 d, d' T^-1 g, g' T^-1 g
+};
+
+// T has three diagonals; it is factored as it goes along.
+Sums sums_of(const DaySeries& series, double day_variance, double drift) {
+    Sums sums{0, 0, 0, 0};
+    double variance = 1, rest = 0, rest_of_gap = 0;
+    for (std::size_t i = 1; i < series.size(); ++i) {
+        const double before = day_variance + series[i - 1].known_variance;
+        const double after = day_variance + series[i].known_variance;
+        const double ratio = i > 1 ? -before / variance : 0;
+        const int gap = series[i].day - series[i - 1].day;
+        assert(gap > 0);
+        rest = series[i].value - series[i - 1].value - ratio * rest;
+        rest_of_gap = gap - ratio * rest_of_gap;
+        variance = before + after + drift * gap - ratio * ratio * variance;
+        sums.log_determinant += std::log(variance);
+        sums.dd += rest * rest / variance;
+        sums.dg += rest * rest_of_gap / variance;
+        sums.gg += rest_of_gap * rest_of_gap / variance;
+    }
+    return sums;
 }
 
-double with_drift_integrated(const std::vector<DaySeries>& series, double error, double published) {
+// T + trend g g' by the rule for a matrix with one more direction (Sherman, Morrison).
+double log_likelihood(const Sums& sums, double trend) {
+    const double more = 1 + trend * sums.gg;
+    return -(sums.log_determinant + std::log(more) + sums.dd - trend * sums.dg * sums.dg / more) / 2;
+}
+
+// The i-th of n standard deviations in a month, from low to high published errors, each a factor from the next.
+double in_a_month(int i, int n, double low, double high, double published) {
+    return published * low * std::pow(high / low, static_cast<double>(i) / (n - 1));
+}
+
+void add_drift(std::vector<double>& logs, const std::vector<DaySeries>& series, double error,
+               double published, double drift) {
+    std::vector<double> of_trend(trends_tried, 0.0);
+    for (const auto& one : series) {
+        const Sums sums = sums_of(one, error * error, drift);
+        for (int j = 0; j < trends_tried; ++j) {
+            const double a_day = in_a_month(j, trends_tried, 0.03, 3, published) / days_a_month;
+            of_trend[static_cast<std::size_t>(j)] += log_likelihood(sums, a_day * a_day);
+        }
+    }
+    logs.insert(logs.end(), of_trend.begin(), of_trend.end());
+}
+
+double with_change_integrated(const std::vector<DaySeries>& series, double error, double published) {
     std::vector<double> logs;
     for (int i = 0; i < drifts_tried; ++i) {
-        double sum = 0;
-        for (const auto& one : series)
-            sum += log_likelihood_of_series(one, error * error, drift_tried(i, published));
-        logs.push_back(sum);
+        const double month = in_a_month(i, drifts_tried, 0.03, 10, published);
+        add_drift(logs, series, error, published, month * month / days_a_month);
     }
     const double highest = *std::max_element(logs.begin(), logs.end());
     double total = 0;
     for (const double each : logs)
         total += std::exp(each - highest);
-    return highest + std::log(total / drifts_tried);
+    return highest + std::log(total / static_cast<double>(logs.size()));
 }
 
 Refusal cannot_tell(int repeats) {
@@ -59,25 +103,14 @@ double highest_between(double low, double high, const std::function<double(doubl
 
 } // namespace
 
-// The differences of neighbouring days have a covariance of three diagonals; it is factored as it goes along.
-double log_likelihood_of_series(const DaySeries& series, double day_variance, double drift) {
-    double sum = 0, variance = 1, rest = 0;
-    for (std::size_t i = 1; i < series.size(); ++i) {
-        const double before = day_variance + series[i - 1].known_variance;
-        const double after = day_variance + series[i].known_variance;
-        const double ratio = i > 1 ? -before / variance : 0;
-        const int gap = series[i].day - series[i - 1].day;
-        assert(gap > 0);
-        rest = series[i].value - series[i - 1].value - ratio * rest;
-        variance = before + after + drift * gap - ratio * ratio * (i > 1 ? variance : 0);
-        sum -= (std::log(variance) + rest * rest / variance) / 2;
-    }
-    return sum;
+double log_likelihood_of_series(const DaySeries& series, double day_variance, double drift_a_day,
+                                double trend_variance) {
+    return log_likelihood(sums_of(series, day_variance, drift_a_day), trend_variance);
 }
 
 ErrorLikelihood likelihood_of_days(std::vector<DaySeries> series, double published) {
     return [series = std::move(series), published](double error) {
-        return with_drift_integrated(series, error, published);
+        return with_change_integrated(series, error, published);
     };
 }
 
@@ -87,7 +120,7 @@ Result<EstimatedError> estimate_error_of_days(const std::vector<DaySeries>& seri
     if (repeats == 0)
         return cannot_tell(0);
     const auto at = [&](double log_ratio) {
-        return with_drift_integrated(series, published * std::exp(log_ratio), published);
+        return with_change_integrated(series, published * std::exp(log_ratio), published);
     };
     constexpr int points = 25;
     constexpr double step = 2 * widest / (points - 1);

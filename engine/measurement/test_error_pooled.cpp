@@ -78,7 +78,7 @@ Result<PooledError> pool_with_published(double published, const ErrorLikelihood&
     };
     // Six prior standard deviations each way, twice narrowed to where the chance lies.
     Interval range{std::log(published) - 6 * sd_of_log, std::log(published) + 6 * sd_of_log};
-    for (const int points : {49, 33})
+    for (const int points : {25, 25})
         range = where_it_matters(evaluate(range.low, range.high, points, log_posterior));
     return summary_of(evaluate(range.low, range.high, 97, log_posterior), sd_of_log);
 }

@@ -52,6 +52,13 @@ TEST_CASE("Nile at the printed variances: the likelihood of the differences is t
                1e-8);
 }
 
+TEST_CASE("Ten years of the Nile with a rise of their own: the density by R's dense algebra") {
+    DaySeries series; // years 1, 2, 4, ...; trend variance 400 (repeats.R)
+    for (const int year : {1, 2, 4, 7, 8, 12, 13, 20, 21, 23})
+        series.push_back({year, nile_flow[static_cast<std::size_t>(year - 1)], 0});
+    check_near(log_likelihood_of_series(series, nile_error, nile_drift, 400), -50.865824119782, 1e-10);
+}
+
 TEST_CASE("Nile: the day error lies at the printed standard deviation, within its own interval") {
     // Square root of 15099 is 122.9; the drift, integrated out here, moves it a little.
     DaySeries series;

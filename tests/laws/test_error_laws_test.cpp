@@ -26,15 +26,16 @@ RepeatTable simulated_trials(RandomStream& random, int rows, int trials, double 
     return table;
 }
 
-// `athletes` levels that wander by `in_a_month` (one SD), tested every `gap` days.
+// `athletes` levels that wander by `in_a_month` (one SD) and rise or fall at a pace, tested every `gap` days.
 std::vector<DaySeries> simulated_days(RandomStream& random, int athletes, int days, int gap, double error,
-                                      double in_a_month) {
+                                      double in_a_month, double pace_a_month = 0) {
     std::vector<DaySeries> all;
     for (int i = 0; i < athletes; ++i) {
         double level = 10 * random.next_normal();
+        const double pace = pace_a_month * random.next_normal() / 30;
         all.emplace_back();
         for (int j = 0; j < days; ++j) {
-            all.back().push_back({j * gap, level + error * random.next_normal(), 0});
+            all.back().push_back({j * gap, level + pace * j * gap + error * random.next_normal(), 0});
             level += in_a_month * std::sqrt(gap / 30.0) * random.next_normal();
         }
     }
@@ -79,7 +80,8 @@ TEST_CASE("The 80 % interval of the pooled day error holds the truth in 80 of 10
     for (int gym = 0; gym < gyms; ++gym) {
         const double truth = drawn_error(random, 2);
         const double drift = 2 * 0.03 * std::pow(10 / 0.03, random.next_uniform()); // as it is believed to be
-        const auto days = simulated_days(random, 6, 4, 14, truth, drift);
+        const double pace = 2 * 0.03 * std::pow(100, random.next_uniform());
+        const auto days = simulated_days(random, 6, 4, 14, truth, drift, pace);
         held += holds(pool_with_published(2, likelihood_of_days(days, 2))->band, truth);
     }
     CAPTURE(held);
@@ -119,6 +121,14 @@ TEST_CASE("Athletes who change by three day errors a month do not make the day e
         for (std::size_t i = 1; i < series.size(); ++i, ++differences)
             squares += std::pow(series[i].value - series[i - 1].value, 2);
     CHECK(std::sqrt(squares / differences / 2) > 2.6);
+}
+
+TEST_CASE(
+    "Athletes who grow at a pace of their own for two years make the day error neither larger nor smaller") {
+    RandomStream random(13);
+    const auto own = estimate_error_of_days(simulated_days(random, 40, 12, 60, 2, 0.5, 1.5), 2);
+    REQUIRE(own);
+    CHECK(holds({own->error * 0.9, own->error * 1.1}, 2.0));
 }
 
 TEST_CASE("Learning from trial to trial is not error, and is found") {
