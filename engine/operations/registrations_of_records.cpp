@@ -112,7 +112,8 @@ std::vector<Operation> record_operations() {
                         {"take", "yes: keep the records; left out: only show"}},
                        &import_records, &import_words),
         make_operation("export_records", "Write everything kept as files that import_records reads.",
-                       Effect::reads, {}, &export_records, &export_words),
+                       Effect::reads, {{"traces", "yes: the force traces too, each as a file of its own"}},
+                       &export_records, &export_words),
         make_operation("demo", "Fill an empty store with the invented facility whose truth is known.",
                        Effect::writes, {{"seed", "whole number; left out: 1"}}, &demo, &plain_words),
     };

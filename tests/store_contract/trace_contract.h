@@ -76,13 +76,21 @@ void check_traces(OpenStore open, const std::string& file) {
         other.id = "trace-0002";
         CHECK(store->save_trace(other, {}) == TraceSaved::trial_taken);
         other.trial = 2;
-        CHECK(store->save_trace(other, {jump}) ==
-              TraceSaved::reading_taken); // typed by hand, or another trace's
+        Reading typed = jump;
+        typed.height = Length::metres(0.33);
+        CHECK(store->save_trace(other, {typed}) == TraceSaved::reading_taken); // another stands there
         CHECK(store->list_traces({}).size() == 1);
         KeptTrace orphan = contract_trace("trace-0003", 3);
         orphan.athlete = {"nobody"};
         CHECK_THROWS_AS(store->save_trace(orphan, {}), StoreFailure);
         CHECK(store->load_all().readings.size() == all.readings.size() + 1);
+        Reading brought = jump; // by import_records, before its trace
+        brought.trial = 4;
+        RecordSet records;
+        records.readings = {brought};
+        store->save_records(records);
+        CHECK(store->save_trace(contract_trace("trace-0004", 4), {brought}) == TraceSaved::added);
+        CHECK(store->load_all().readings.size() == all.readings.size() + 2);
     }
     auto store = open(file);
     const auto held = store->load_trace("trace-0001");
@@ -97,11 +105,11 @@ void check_traces(OpenStore open, const std::string& file) {
     store->save_event_move(trace, {jump});
     check_same_trace(*store->load_trace("trace-0001"), trace);
     const auto readings = store->load_all().readings;
-    CHECK(readings.size() == all.readings.size() + 1);
+    CHECK(readings.size() == all.readings.size() + 2);
     CHECK(std::count(readings.begin(), readings.end(), jump) == 1); // replaced, not doubled
 
     const auto listed = store->list_traces(AthleteId{"ona-reyes"});
-    REQUIRE(listed.size() == 1);
+    REQUIRE(listed.size() == 2);
     CHECK(listed.front().recording.plates.at(1).vertical.empty()); // a list is without samples
     CHECK(listed.front().recording.plates.at(1).name == "Fz right");
     CHECK(listed.front().moves.size() == 2);

@@ -154,6 +154,15 @@ When the coach asks trace
 Then it is refused
   | sentence | contains | Did you mean "first-jump"? |
 
+# Everything kept goes out as files, the traces when they are asked for.
+When the coach asks export_records
+  | traces | yes |
+Then the answer
+  | files          | has      | 13 |
+  | files.10.name  | is       | force_traces.csv |
+  | files.10.text  | contains | it was right after all |
+  | files.12.text  | contains | left vertical [N] |
+
 When the coach asks guess_trace_names
   | names | ["June/2026-06-01 Ona Reyes cmj 2.txt", "noname.txt"] |
 Then the answer

@@ -20,7 +20,8 @@ void save_blocks(SQLite::Database&, const std::vector<Block>&);
 int save_sets(SQLite::Database&, const std::vector<SetDone>&); // how many were new
 void save_overrides(SQLite::Database&, const std::vector<Override>&);
 
-bool held_reading(SQLite::Database&, const Reading& of_this_identity);
+// A reading of this identity with other values.
+bool held_otherwise(SQLite::Database&, const Reading&);
 void remove_reading(SQLite::Database&, const Reading& of_this_identity);
 void save_trace_rows(SQLite::Database&, const KeptTrace&);
 void save_move_row(SQLite::Database&, const std::string& trace, std::size_t place, const EventMove&);

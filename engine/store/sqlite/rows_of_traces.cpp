@@ -138,13 +138,6 @@ std::optional<std::string> trace_of_trial(SQLite::Database& database, const Kept
     return query.text();
 }
 
-bool held_reading(SQLite::Database& database, const Reading& r) {
-    Statement query(database,
-                    "SELECT 1 FROM reading WHERE facility_id = $1 AND athlete_id = $2 AND date = $3 AND "
-                    "test = $4 AND side = $5 AND trial = $6");
-    return query.bind(this_facility, r.athlete.text, r.date, r.test, word(r.side), r.trial).step();
-}
-
 void remove_reading(SQLite::Database& database, const Reading& r) {
     Statement(database, "DELETE FROM reading WHERE facility_id = $1 AND athlete_id = $2 AND date = $3 AND "
                         "test = $4 AND side = $5 AND trial = $6")

@@ -44,50 +44,65 @@ void save_readings(SQLite::Database& database, const std::vector<Reading>& readi
                  number_of(r.power, [](Power x) { return x.watts(); }));
 }
 
+namespace {
+
+constexpr const char* reading_columns =
+    "athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, body_mass_kg, speed_ms, "
+    "radar_angle_deg, distance_m, release_height_m, release_angle_deg, flight_time_s, height_m, angle_deg, "
+    "force_n, device, rater, place, note, contact_time_s, power_w";
+
+Reading reading_in(Statement& query) {
+    query.begin_row();
+    AthleteId id{query.text()};
+    Reading r{id, query.date(), {}};
+    r.test = query.text();
+    r.side = query.choice<Side>();
+    r.trial = query.whole();
+    r.load = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
+    r.reps = query.maybe_whole();
+    r.reps_in_reserve = query.maybe_number();
+    r.body_mass = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
+    r.speed = quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
+    r.radar_angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
+    r.distance = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
+    r.release_height = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
+    r.release_angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
+    r.flight_time =
+        quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
+    r.height = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
+    r.angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
+    r.force = quantity_of<Force>(query.maybe_number(), [](double x) { return Force::newtons(x); });
+    r.device = query.text();
+    r.rater = query.text();
+    r.place = query.choice<PlaceMeasured>();
+    r.note = query.text();
+    r.contact_time =
+        quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
+    r.power = quantity_of<Power>(query.maybe_number(), [](double x) { return Power::watts(x); });
+    return r;
+}
+
+} // namespace
+
 std::vector<Reading> load_readings(SQLite::Database& database) {
-    Statement query(
-        database,
-        "SELECT athlete_id, date, test, side, trial, load_kg, reps, reps_in_reserve, body_mass_kg, "
-        "speed_ms, radar_angle_deg, distance_m, release_height_m, release_angle_deg, flight_time_s, "
-        "height_m, angle_deg, force_n, device, rater, place, note, contact_time_s, power_w FROM reading "
-        "WHERE facility_id = $1 "
-        "ORDER BY athlete_id, date, test, side, trial");
+    Statement query(database,
+                    std::string("SELECT ") + reading_columns +
+                        " FROM reading WHERE facility_id = $1 ORDER BY athlete_id, date, test, side, trial");
     query.bind(this_facility);
     std::vector<Reading> readings;
-    while (query.step()) {
-        query.begin_row();
-        AthleteId id{query.text()};
-        Reading r{id, query.date(), {}};
-        r.test = query.text();
-        r.side = query.choice<Side>();
-        r.trial = query.whole();
-        r.load = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
-        r.reps = query.maybe_whole();
-        r.reps_in_reserve = query.maybe_number();
-        r.body_mass = quantity_of<Mass>(query.maybe_number(), [](double x) { return Mass::kilograms(x); });
-        r.speed =
-            quantity_of<Speed>(query.maybe_number(), [](double x) { return Speed::metres_per_second(x); });
-        r.radar_angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
-        r.distance = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
-        r.release_height =
-            quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
-        r.release_angle =
-            quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
-        r.flight_time =
-            quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
-        r.height = quantity_of<Length>(query.maybe_number(), [](double x) { return Length::metres(x); });
-        r.angle = quantity_of<Angle>(query.maybe_number(), [](double x) { return Angle::degrees(x); });
-        r.force = quantity_of<Force>(query.maybe_number(), [](double x) { return Force::newtons(x); });
-        r.device = query.text();
-        r.rater = query.text();
-        r.place = query.choice<PlaceMeasured>();
-        r.note = query.text();
-        r.contact_time =
-            quantity_of<Duration>(query.maybe_number(), [](double x) { return Duration::seconds(x); });
-        r.power = quantity_of<Power>(query.maybe_number(), [](double x) { return Power::watts(x); });
-        readings.push_back(std::move(r));
-    }
+    while (query.step())
+        readings.push_back(reading_in(query));
     return readings;
+}
+
+bool held_otherwise(SQLite::Database& database, const Reading& reading) {
+    Statement query(database,
+                    std::string("SELECT ") + reading_columns +
+                        " FROM reading WHERE facility_id = $1 AND athlete_id = $2 AND date = $3 AND "
+                        "test = $4 AND side = $5 AND trial = $6");
+    query.bind(this_facility, reading.athlete.text, reading.date, reading.test, word(reading.side),
+               reading.trial);
+    return query.step() && !(reading_in(query) == reading);
 }
 
 void save_throws(SQLite::Database& database, const std::vector<ThrowEntry>& entries) {

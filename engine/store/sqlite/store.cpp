@@ -170,7 +170,7 @@ TraceSaved Store::save_trace(const KeptTrace& trace, const std::vector<Reading>&
         } else if (trace_of_trial(database, trace)) {
             saved = TraceSaved::trial_taken;
         } else if (std::any_of(readings.begin(), readings.end(),
-                               [&](const Reading& each) { return held_reading(database, each); })) {
+                               [&](const Reading& each) { return held_otherwise(database, each); })) {
             saved = TraceSaved::reading_taken;
         } else {
             save_trace_rows(database, trace);

@@ -2064,7 +2064,10 @@ export interface operations {
     };
     export_records: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description yes: the force traces too, each as a file of its own */
+                traces?: boolean | null;
+            };
             header?: never;
             path?: never;
             cookie?: never;
