@@ -107,28 +107,29 @@ double r_squared(const std::vector<LinePoint>& points, const StraightLine& line)
     return whole > 0 ? 1 - left / whole : 0;
 }
 
-std::string kilograms_said(double kg) {
-    return format_shortest(std::round(kg * 10) / 10) + " kg";
+std::string mass_said(double kg, MassUnit unit) {
+    const double shown = unit == MassUnit::lb ? Mass::kilograms(kg).pounds() : kg;
+    return format_shortest(std::round(shown * 10) / 10) + " " + word(unit);
 }
 
 std::string percent_said(double share) {
     return format_fixed(100 * share, 0) + " %";
 }
 
-Result<Done> check_reach(double lightest, double heaviest, double maximum) {
+Result<Done> check_reach(double lightest, double heaviest, double maximum, MassUnit unit) {
     if (heaviest / maximum < least_share_of_max)
         return Refusal{
             RefusalCode::method_does_not_apply,
-            "The heaviest load, " + kilograms_said(heaviest) + ", is only " +
-                percent_said(heaviest / maximum) + " of the " + kilograms_said(maximum) +
+            "The heaviest load, " + mass_said(heaviest, unit) + ", is only " +
+                percent_said(heaviest / maximum) + " of the " + mass_said(maximum, unit) +
                 " the line leads to. Published lines end at 80 to 90 %: please add a heavier load.",
-            "loads", kilograms_said(heaviest),
-            kilograms_said(std::ceil(published_share_of_max * maximum)) + " or more"};
+            "loads", mass_said(heaviest, unit),
+            mass_said(std::ceil(published_share_of_max * maximum), unit) + " or more"};
     if ((heaviest - lightest) / maximum < least_spread_of_max)
         return Refusal{RefusalCode::too_few_data,
                        "The loads lie only " + percent_said((heaviest - lightest) / maximum) +
                            " of the maximum apart, too close to lay a line. Please add a lighter load.",
-                       "loads", kilograms_said(lightest) + " to " + kilograms_said(heaviest),
+                       "loads", mass_said(lightest, unit) + " to " + mass_said(heaviest, unit),
                        "20 % of the maximum apart or more, 40 % is better"};
     return Done{};
 }
@@ -138,7 +139,8 @@ void warn(LoadVelocityLine& answer, std::size_t used, const StraightLine& bare,
     const auto say = [&](const std::string& sentence) { answer.warnings.push_back(sentence); };
     for (const auto& each : answer.loads)
         if (!each.used)
-            say("The repetition with " + kilograms_said(each.load.kilograms()) + " is out of line: it was " +
+            say("The repetition with " + mass_said(each.load.kilograms(), given.said_in) +
+                " is out of line: it was " +
                 format_fixed(std::abs(each.speed.metres_per_second() - each.fitted), 2) + " m/s " +
                 (each.speed.metres_per_second() < each.fitted ? "slower" : "faster") +
                 " than the other loads say. It is left out; please repeat it.");
@@ -204,7 +206,7 @@ Result<LoadVelocityLine> estimate_load_velocity(const LoadVelocityGiven& given) 
     const auto crossing = crossing_of(line, given);
     if (!crossing)
         return crossing.refusal();
-    if (const auto reached = check_reach(kept.front().x, kept.back().x, crossing->x); !reached)
+    if (const auto reached = check_reach(kept.front().x, kept.back().x, crossing->x, given.said_in); !reached)
         return reached.refusal();
 
     LoadVelocityLine answer{{},

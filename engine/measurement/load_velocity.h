@@ -23,6 +23,7 @@
 
 #include "measurement/load_velocity_lifts.h"
 #include "measurement/straight_line.h"
+#include "values/kit.h"
 
 #include <optional>
 #include <string>
@@ -54,6 +55,7 @@ struct LoadVelocityGiven {
     LineFit fit = LineFit::both_errors;
     double speed_error = speed_error_of_a_repetition;
     double load_error = load_error_as_fraction;
+    MassUnit said_in = MassUnit::kg; // of warnings and refusals
 };
 
 struct LoadOnLine {

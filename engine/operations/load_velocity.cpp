@@ -108,11 +108,14 @@ Result<LoadVelocityAnswer> load_velocity(Workplace& workplace, const LoadVelocit
     if (!lifted)
         return lifted.refusal();
     const auto& least = minimal_velocity(*lift);
-    const auto line = estimate_load_velocity({lifted->repetitions, least.speed, least.between_people});
+    const auto facility = view->records.facility.value_or(Facility{"This facility"});
+    LoadVelocityGiven given{lifted->repetitions, least.speed, least.between_people};
+    given.said_in = facility.mass_unit;
+    const auto line = estimate_load_velocity(given);
     if (!line)
         return named_as_given(line.refusal(), request);
 
-    const auto unit = shown_mass(view->records.facility.value_or(Facility{"This facility"}).mass_unit);
+    const auto unit = shown_mass(facility.mass_unit);
     LoadVelocityAnswer answer{
         (*athlete)->id.text,
         (*athlete)->name,
