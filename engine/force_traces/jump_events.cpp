@@ -61,7 +61,7 @@ std::optional<MovementStart> movement_start(const ForceSignal& signal, const Qui
             found.reset();
         if (!found && (above == row || below == row)) {
             const std::size_t crossing = i + 1 - row;
-            const std::size_t lead = std::min(signal.samples_in(lead_s), crossing - quiet.span.to);
+            const std::size_t lead = signal.samples_in(lead_s); // less than the quiet second
             found = MovementStart{crossing - lead, crossing, above == row};
         }
     }

@@ -30,7 +30,7 @@ std::size_t samples_in_a_row(double rate_hz);
 std::vector<AirTime> air_times(const ForceSignal& signal, const PlateZero& zero);
 
 struct MovementStart {
-    std::size_t start;    // 30 ms before the crossing, not before the quiet second ends
+    std::size_t start;    // 30 ms before the crossing; it may reach into the quiet second
     std::size_t crossing; // the first sample out of the band
     bool upward;
 };

@@ -3,6 +3,7 @@
 #include "force_traces/inside/jump_metrics.h"
 #include "values/shortest_decimal.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace amentum {
@@ -64,7 +65,7 @@ void add_phases(const JumpView& view, bool with_dip, TraceMeasurement& into) {
     const auto add = [&](const char* key, const char* name, std::size_t from, std::size_t to) {
         into.phases.push_back(inside::phase(view.trace, key, name, from, to));
     };
-    add("weighing", "Weighing", view.quiet.span.from, view.quiet.span.to);
+    add("weighing", "Weighing", view.quiet.span.from, std::min(view.quiet.span.to, view.start));
     if (with_dip) {
         add("unweighting", "Unweighting", view.start, view.lowest_speed);
         add("braking", "Braking", view.lowest_speed, view.lowest);

@@ -75,24 +75,36 @@ void add_powers(const JumpView& view, TraceMeasurement& into) {
                                root_of_squares(view.noise.sample_sd_n, view.noise.zero_error_n)));
 }
 
+// The speed left at the lowest sample, as momentum: between two samples it is exactly nothing, and braking ends and
+// propulsion begins there. Not when the event was moved elsewhere.
+double momentum_at_lowest(const JumpView& view) {
+    const double momentum = view.curves.mass_kg * view.curves.speed(view.lowest);
+    const double one_step =
+        std::abs(view.trace.signal.vertical[view.lowest] - view.quiet.weight_n) * view.trace.signal.step_s();
+    return std::abs(momentum) <= one_step ? momentum : 0;
+}
+
 void add_impulses(const JumpView& view, bool with_dip, TraceMeasurement& into) {
     const double weight = view.quiet.weight_n;
-    const auto& signal = view.trace.signal;
+    const auto above = [&](std::size_t from, std::size_t to) {
+        return impulse_above(view.trace.signal, weight, from, to);
+    };
+    const auto error = [&](std::size_t from, std::size_t to) {
+        return error_of_net_impulse(view.noise, view.seconds(from, to));
+    };
+    const double left = with_dip ? momentum_at_lowest(view) : 0;
     const double grid =
         weight * grid_error_s(view.noise); // near take-off the force is nothing, so F - W is -W
     if (with_dip)
-        into.metrics.push_back(
-            row("braking_impulse", "Impulse of braking, above body weight",
-                impulse_above(signal, weight, view.lowest_speed, view.lowest), "N s", 1,
-                error_of_net_impulse(view.noise, view.seconds(view.lowest_speed, view.lowest))));
-    into.metrics.push_back(row(
-        "propulsion_impulse", "Impulse of propulsion, above body weight",
-        impulse_above(signal, weight, view.lowest, view.take_off), "N s", 1,
-        root_of_squares(error_of_net_impulse(view.noise, view.seconds(view.lowest, view.take_off)), grid)));
-    into.metrics.push_back(
-        row("net_impulse", "Impulse of the whole movement, above body weight",
-            impulse_above(signal, weight, view.start, view.take_off), "N s", 1,
-            root_of_squares(error_of_net_impulse(view.noise, view.to_take_off_s()), grid)));
+        into.metrics.push_back(row("braking_impulse", "Impulse of braking, above body weight",
+                                   above(view.lowest_speed, view.lowest) - left, "N s", 1,
+                                   error(view.lowest_speed, view.lowest)));
+    into.metrics.push_back(row("propulsion_impulse", "Impulse of propulsion, above body weight",
+                               above(view.lowest, view.take_off) + left, "N s", 1,
+                               root_of_squares(error(view.lowest, view.take_off), grid)));
+    into.metrics.push_back(row("net_impulse", "Impulse of the whole movement, above body weight",
+                               above(view.start, view.take_off), "N s", 1,
+                               root_of_squares(error(view.start, view.take_off), grid)));
 }
 
 void add_landing(const JumpView& view, bool with_dip, TraceMeasurement& into) {

@@ -83,7 +83,7 @@ Result<JumpView> view_jump(const PreparedTrace& trace, const TraceGiven& given, 
     if (!moving && !given.moved_events.contains("onset"))
         return refuse_no_start(trace);
     const auto start = events.place("onset", "Start of the movement", moving ? moving->start : quiet->span.to,
-                                    quiet->span.to - 1, edges->take_off - 2);
+                                    quiet->span.from, edges->take_off - 2);
     if (!start)
         return start.refusal();
     const std::size_t end = edges->landing ? trace.last() + 1 : edges->take_off + 1;
