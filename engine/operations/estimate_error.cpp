@@ -39,7 +39,7 @@ std::string part_words(const std::string& between, const std::optional<Estimated
         return between + ": all repeats are alike, as if copied or rounded; the published error stands.";
     const std::string start =
         between + ": this gym's own repeats give " + describe_estimate(own->error, own->band, unit) + ", ";
-    return start + (needed == 0 ? "settled by its own repeats." : repeats_words(needed, what) + ".");
+    return start + (needed == 0 ? "which settles it." : repeats_words(needed, what) + ".");
 }
 
 ErrorPart part_of(double published, const std::optional<EstimatedError>& own, const PooledError& pooled,

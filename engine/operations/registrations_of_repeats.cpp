@@ -20,14 +20,14 @@ std::string error_words(const value& answer) {
     std::string text;
     const auto& tests = answer.at("tests").as_array();
     if (tests.size() > 1)
-        text = padded("test", 34) + padded("trial: publ.", 13) + padded("pooled, 80 %", 22) +
+        text = padded("test", 28) + padded("trial: publ.", 13) + padded("pooled, 80 %", 25) +
                padded("day: publ.", 11) + "pooled, 80 %\n";
     for (const auto& line : tests) {
         if (tests.size() == 1)
             text += paragraph(said(line.at("name")) + ":");
         else
-            text += padded(said(line.at("test")), 33) + " " + padded(number_with_unit(line, "trial"), 12) +
-                    " " + padded(estimate_said(line.at("trial").at("pooled")), 21) + " " +
+            text += padded(said(line.at("test")), 27) + " " + padded(number_with_unit(line, "trial"), 12) +
+                    " " + padded(estimate_said(line.at("trial").at("pooled")), 24) + " " +
                     padded(number_with_unit(line, "day"), 10) + " " +
                     estimate_said(line.at("day").at("pooled")) + "\n";
     }
