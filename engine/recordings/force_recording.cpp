@@ -1,1 +1,0 @@
-#include "recordings/force_recording.h"
