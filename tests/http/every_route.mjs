@@ -83,6 +83,7 @@ export function everyRouteTests(server) {
       '/api/log_set': { key: 'http-nobody-01', date: '2026-05-30', exercise: 'hex_bar_deadlift_high', set_number: 1 },
       '/api/record_trace': { file_name: 'jump.txt', effort: 'countermovement_jump', date: '2026-05-30' },
       '/api/judge_change': { test: 'body_mass' },
+      '/api/load_velocity': { test: 'hex_bar_high_max' },
       '/api/override_caution': { exercise: 'bench_press_straight_bar', caution: 'every_thrower', reason: 'a reason long enough', coach: 'C' },
     };
     for (const route of await routes(url)) {
