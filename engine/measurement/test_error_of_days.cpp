@@ -20,20 +20,26 @@ struct Sums {
 // T has three diagonals; it is factored as it goes along.
 Sums sums_of(const DaySeries& series, double day_variance, double drift) {
     Sums sums{0, 0, 0, 0};
-    double variance = 1, rest = 0, rest_of_gap = 0;
+    double inverse = 0, rest = 0, rest_of_gap = 0; // of the pivot before
+    double product = 1;                            // of pivots whose logarithm is not yet taken
     for (std::size_t i = 1; i < series.size(); ++i) {
         const double before = day_variance + series[i - 1].known_variance;
         const double after = day_variance + series[i].known_variance;
-        const double ratio = i > 1 ? -before / variance : 0;
+        const double ratio = -before * inverse;
         const int gap = series[i].day - series[i - 1].day;
         assert(gap > 0);
         rest = series[i].value - series[i - 1].value - ratio * rest;
         rest_of_gap = gap - ratio * rest_of_gap;
-        variance = before + after + drift * gap - ratio * ratio * variance;
-        sums.log_determinant += std::log(variance);
-        sums.dd += rest * rest / variance;
-        sums.dg += rest * rest_of_gap / variance;
-        sums.gg += rest_of_gap * rest_of_gap / variance;
+        const double pivot = before + after + drift * gap + ratio * before;
+        inverse = 1 / pivot;
+        product *= pivot;
+        if (i % 8 == 0 || i + 1 == series.size()) {
+            sums.log_determinant += std::log(product);
+            product = 1;
+        }
+        sums.dd += rest * rest * inverse;
+        sums.dg += rest * rest_of_gap * inverse;
+        sums.gg += rest_of_gap * rest_of_gap * inverse;
     }
     return sums;
 }
