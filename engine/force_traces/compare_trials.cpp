@@ -1,75 +1,75 @@
 #include "force_traces/compare_trials.h"
 
+#include "force_traces/inside/metric_rows.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
-#include <cassert>
-#include <cmath>
 
 namespace amentum {
 namespace {
 
-constexpr double pull_limit_n = 250;
-constexpr double trial_error_of_jumps = 0.04;
+constexpr double pull_range_n = 250;
+constexpr double day_errors_allowed = 3;
 
-// The limit of the range, for the number the effort is about.
-std::optional<double> range_limit(TraceTest test, const std::string& key, double mean) {
-    if (test == TraceTest::isometric_pull)
-        return key == "gross_peak_force" ? std::optional(pull_limit_n) : std::nullopt;
-    const bool main = key == "jump_height_impulse" || key == "take_off_speed_sideways";
-    return main ? std::optional(3 * std::sqrt(2.0) * trial_error_of_jumps * mean) : std::nullopt;
+std::optional<double> allowed_range(const TraceMetric& metric, double mean) {
+    if (metric.key == "gross_peak_force" || metric.key == "net_peak_force")
+        return pull_range_n;
+    if (metric.day_error)
+        return day_errors_allowed * *metric.day_error * mean;
+    return std::nullopt;
 }
 
-std::string with_unit(double x, const TraceMetric& metric) {
-    return format_fixed(x, metric.decimals) + (metric.unit == "1" ? "" : " " + metric.unit);
-}
-
-std::optional<ComparedMetric> compared(const std::vector<TraceMeasurement>& trials,
-                                       const TraceMetric& metric) {
+// The metric's values over all trials, or nothing when a trial lacks it.
+std::vector<double> values_of(const std::string& key, const std::vector<TraceMeasurement>& trials) {
     std::vector<double> values;
     for (const auto& trial : trials) {
-        const TraceMetric* same = trial.metric(metric.key);
-        if (!same)
-            return std::nullopt;
-        values.push_back(same->value);
+        const auto* metric = trial.metric(key);
+        if (!metric)
+            return {};
+        values.push_back(metric->value);
     }
-    const double n = static_cast<double>(values.size());
-    double mean = 0, squares = 0;
-    for (const double value : values)
-        mean += value / n;
-    for (const double value : values)
-        squares += (value - mean) * (value - mean);
-    const auto [low, high] = std::minmax_element(values.begin(), values.end());
-    ComparedMetric all{
-        metric.key,   metric.name, metric.unit, metric.decimals,     mean, std::sqrt(squares / (n - 1)),
-        *high - *low, false,       false,       "no published limit"};
-    if (const auto limit = range_limit(trials.front().given.test, metric.key, mean)) {
-        all.judged = true;
-        all.disagree = all.range > *limit;
-        all.words = "the trials differ by " + with_unit(all.range, metric) + "; up to " +
-                    with_unit(*limit, metric) + " is usual";
-    }
-    return all;
+    return values;
+}
+
+ComparedMetric compared(const TraceMetric& metric, const std::vector<double>& values) {
+    const auto together = inside::mean_and_spread(values);
+    const auto [least, most] = std::minmax_element(values.begin(), values.end());
+    const auto allowed = allowed_range(metric, together.mean);
+    return {metric.key,      metric.name,   metric.unit,
+            metric.decimals, together.mean, together.sd,
+            *most - *least,  allowed,       !allowed || *most - *least <= *allowed};
+}
+
+Refusal disagreement(const ComparedMetric& metric, std::size_t trials) {
+    const std::string range = format_fixed(metric.range, metric.decimals) + " " + metric.unit;
+    const std::string allowed = format_fixed(*metric.allowed_range, metric.decimals) + " " + metric.unit;
+    return {RefusalCode::trials_disagree,
+            "\"" + metric.name + "\" differs by " + range + " between the " + std::to_string(trials) +
+                " trials, more than the " + allowed +
+                " allowed: repeat the test, or leave out the trial that failed.",
+            metric.key, range, "up to " + allowed};
 }
 
 } // namespace
 
 Result<TrialComparison> compare_trials(const std::vector<TraceMeasurement>& trials) {
-    assert(!trials.empty());
     if (trials.size() < 2)
-        return Refusal{RefusalCode::too_few_data, "One trial cannot be compared with itself.", "trials", "1",
-                       "2 or more"};
-    TrialComparison comparison;
+        return Refusal{RefusalCode::too_few_data, "Trials are compared from two on.", "trials",
+                       std::to_string(trials.size()), "at least 2"};
+    for (const auto& trial : trials)
+        if (trial.given.test != trials.front().given.test || trial.given.legs != trials.front().given.legs)
+            return Refusal{RefusalCode::method_does_not_apply,
+                           "Only trials of one test with the same legs are compared.", "trials",
+                           word(trial.given.test) + ", " + word(trial.given.legs),
+                           word(trials.front().given.test) + ", " + word(trials.front().given.legs)};
+    TrialComparison comparison{trials.size(), {}, {}};
     for (const auto& metric : trials.front().metrics) {
-        const auto each = compared(trials, metric);
-        if (!each)
+        const auto values = values_of(metric.key, trials);
+        if (values.empty())
             continue;
-        if (each->disagree && !comparison.disagreement)
-            comparison.disagreement =
-                Refusal{RefusalCode::trials_disagree,
-                        each->name + ": " + each->words + ". Repeat the trial rather than average.",
-                        metric.key, with_unit(each->range, metric), "trials nearer to each other"};
-        comparison.metrics.push_back(*each);
+        comparison.metrics.push_back(compared(metric, values));
+        if (!comparison.metrics.back().agrees)
+            comparison.disagreements.push_back(disagreement(comparison.metrics.back(), trials.size()));
     }
     return comparison;
 }

@@ -1,15 +1,15 @@
-// Do several trials of one effort agree, and what is their mean?
+// Do the trials of one test agree, and what do they say together?
 //
-//   mean, and standard deviation between trials (n - 1), of each number all trials have
-// Limits on the range (highest - lowest), for the number a test is about:
-//   pull held still    highest force: 250 N [Haff2015, from memory]
-//   jumps and bounds   3 sqrt(2) x 4 % of the mean: three standard errors of a difference, with the 4 % between trials of
-//                      one day published for jump height [Pmc5377563]; the 3 is a proposal of this project
-// Beyond it the trials disagree (609): repeat, do not average. Other numbers have no published limit and are not judged.
-// Contract (asserted): at least one trial, all of one effort and legs.
-// Refusals: fewer than two trials (too_few_data).
-// What it cannot tell: which of two trials is the wrong one.
-// Example: pulls of 2,000 and 2,300 N -> mean 2,150 N, disagreement
+//   mean, SD between trials (n - 1), and range (highest minus lowest) of every number that all trials have
+// A number disagrees when its range is wider than its method allows:
+//   peak force of a pull           250 N [Comfort2019], from memory
+//   a number with a published error between days   3 times that error times the mean: three trials of one day spread by
+//                                  1.7 of its SD on the mean, so 3 is rare; a proposal of this project
+// Each disagreement is a Refusal value (trials_disagree) whose sentence says what to do; means stand beside it, for the
+// coach may know why (a slipped foot) and leave that trial out.
+// Refusals: fewer than two trials (too_few_data); trials of different tests or legs (method_does_not_apply).
+// What it cannot tell: which of the trials is wrong; whether the athlete has changed since another day.
+// Example: pulls of 2400, 2450 and 2710 N -> range 310 N, disagrees, pull again
 #pragma once
 
 #include "force_traces/trace_measurement.h"
@@ -23,16 +23,16 @@ struct ComparedMetric {
     std::string unit;
     int decimals;
     double mean;
-    double spread; // standard deviation between trials
+    double spread; // SD between trials
     double range;
-    bool judged; // a limit is known
-    bool disagree;
-    std::string words;
+    std::optional<double> allowed_range; // none when no method says
+    bool agrees;                         // true also when none says
 };
 
 struct TrialComparison {
-    std::vector<ComparedMetric> metrics;
-    std::optional<Refusal> disagreement; // trials_disagree, with the first number beyond its limit
+    std::size_t trials;
+    std::vector<ComparedMetric> metrics; // in the order of the first trial
+    std::vector<Refusal> disagreements;
 };
 
 Result<TrialComparison> compare_trials(const std::vector<TraceMeasurement>& trials);
