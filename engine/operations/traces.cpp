@@ -3,6 +3,7 @@
 #include "force_traces/compare_trials.h"
 #include "operations/inside/efforts.h"
 #include "operations/inside/trace_answer.h"
+#include "values/shortest_decimal.h"
 
 #include <algorithm>
 
@@ -54,15 +55,22 @@ void add_comparison(TraceGroup& group, const std::vector<TraceMeasurement>& meas
     if (!compared)
         return;
     for (const auto& each : compared->metrics) {
-        const double factor = each.unit == "m" ? shown_unit(TestUnit::metre, facility).factor : 1.0;
         const auto shown = each.unit == "m"
                                ? shown_unit(TestUnit::metre, facility)
                                : ShownUnit{each.unit == "1" ? "" : each.unit, 1.0, each.decimals};
-        group.spreads.push_back({each.key, each.name, each.mean * factor, each.spread * factor, shown.unit,
-                                 shown.decimals, each.words, each.disagree});
+        const auto said = [&](double x) {
+            return format_fixed(x * shown.factor, shown.decimals) +
+                   (shown.unit.empty() ? "" : " " + shown.unit);
+        };
+        const std::string words = each.allowed_range
+                                      ? "the trials differ by " + said(each.range) + "; up to " +
+                                            said(*each.allowed_range) + " is usual"
+                                      : "no published limit";
+        group.spreads.push_back({each.key, each.name, each.mean * shown.factor, each.spread * shown.factor,
+                                 shown.unit, shown.decimals, words, !each.agrees});
     }
-    if (compared->disagreement)
-        group.disagreement = shown_refusal(*compared->disagreement);
+    if (!compared->disagreements.empty())
+        group.disagreement = shown_refusal(compared->disagreements.front());
 }
 
 } // namespace
