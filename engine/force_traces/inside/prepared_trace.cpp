@@ -98,12 +98,12 @@ Result<AirTime> jump_of(const PreparedTrace& trace, bool landing_needed) {
             return air;
         first = first ? first : &air;
     }
+    if (first)
+        return *first;
     if (!landing_needed)
         for (const auto& air : trace.airs)
             if (air.take_off && *air.take_off - stance_before(trace, *air.take_off) >= second)
                 return air;
-    if (first)
-        return *first;
     const double lowest = *std::min_element(trace.signal.vertical.begin(), trace.signal.vertical.end());
     return with_corrections(
         {RefusalCode::no_flight,

@@ -30,8 +30,8 @@ TraceMeasurement begin_measurement(const PreparedTrace& trace, const TraceGiven&
 Result<QuietStanding> place_quiet(const PreparedTrace& trace, const TraceGiven& given, TraceEvents& events,
                                   SampleSpan within, const std::string& before_what, double highest_mean_n);
 
-// The air time that is the jump of the trace: the first with a take-off and, if any has one, a landing; preferably
-// after a second on the plates. Refuses no_flight when nobody left.
+// The air time that is the jump of the trace: the first flight with its landing after a second on the plates, else the
+// first flight; else, when no landing is needed, the first leaving. Refuses no_flight when nobody left.
 Result<AirTime> jump_of(const PreparedTrace& trace, bool landing_needed);
 
 // Start of the second's search: the landing of the air time before, or the first sample.
