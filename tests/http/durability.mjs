@@ -1,5 +1,6 @@
 // An acknowledged set survives kill -9, and the same key sent again is the same set.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { argument, newStore, runProgram, serve, test } from './program.mjs';
 import { get, post } from './requests.mjs';
 
@@ -58,4 +59,31 @@ export function durabilityTests(server) {
       assert.equal((await keptLines(running.url)).length, 200, 'each once, whatever was sent again');
       await running.kill();
     });
+  test('kill -9 while 60 force traces come in, two at once, loses no acknowledged one, nor a reading of it', async () => {
+    const store = newStore();
+    assert.equal(runProgram(store, 'demo').status, 0);
+    let running = await serve(store, pages);
+    const content = readFileSync(new URL('../../docs/guide/files/countermovement_jump.txt', import.meta.url)).toString('base64');
+    const trace = (n) => ({ key: `http-trace-${n}`, file_name: `${n}.txt`, content, effort: 'countermovement_jump', athlete: 'anders-tollefsen', date: `2026-05-${String(1 + (n % 20)).padStart(2, '0')}` });
+    const acknowledged = [];
+    let next = 0;
+    const send = async () => {
+      while (next < 60) {
+        const mine = trace((next += 1));
+        const answer = await post(running.url, '/api/record_trace', mine).catch(() => null);
+        if (!answer) return;
+        assert.equal(answer.status, 200, JSON.stringify(answer.body));
+        acknowledged.push(mine.key);
+        if (acknowledged.length === 20) setTimeout(() => running.kill('SIGKILL'), 2);
+      }
+    };
+    await Promise.all([send(), send()]);
+    assert.ok(acknowledged.length >= 20 && acknowledged.length < 60, `killed in the middle, after ${acknowledged.length}`);
+    running = await serve(store, pages);
+    const kept = (await get(running.url, '/api/traces?athlete=anders-tollefsen')).body.groups.flatMap((group) => group.trials.map((trial) => trial.trace));
+    assert.deepEqual(acknowledged.filter((key) => !kept.includes(key)), []);
+    const readings = (await get(running.url, '/api/export_records')).body.files.find((file) => file.kind === 'test_results').text;
+    for (const key of kept) assert.equal(readings.split(`force trace ${key}\r`).length, 3, `${key}: height and power, once each`);
+    await running.kill();
+  });
 }
