@@ -34,7 +34,7 @@ struct Shape {
     std::string text;
 };
 
-constexpr std::size_t about_bytes = 32'000'000;
+constexpr std::size_t about_bytes = 24'000'000;
 
 // An invented athlete: weight, sway and noise; never the same cell twice in a row.
 double newtons(std::size_t i, std::mt19937& random) {

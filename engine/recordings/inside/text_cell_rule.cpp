@@ -8,19 +8,26 @@ namespace {
 
 using Lines = std::span<const std::string_view>;
 
-// Share of the characters that lie in numeric cells, when the lines are cut by the rule.
+// Share of the characters that lie in numeric cells, when the lines are cut by the rule. A line without a number is one
+// of words, and says nothing: in a short file it would speak for blanks, which cut names into more pieces.
+// A separator that parts no line of numbers is none: nothing is its share.
 double numeric_share(Lines lines, CellRule rule) {
     double numeric = 0, all = 0;
+    bool parts = rule.separator == '\0';
     for (const std::string_view line : lines) {
         const auto cells = split_cells(line, rule.separator);
         if (!cells)
             continue;
+        double in_numbers = 0, in_line = 0;
         for (const auto& cell : *cells) {
-            all += static_cast<double>(cell.size());
-            numeric += is_number(cell, rule.mark) ? static_cast<double>(cell.size()) : 0;
+            in_line += static_cast<double>(cell.size());
+            in_numbers += is_number(cell, rule.mark) ? static_cast<double>(cell.size()) : 0;
         }
+        numeric += in_numbers;
+        all += in_numbers > 0 ? in_line : 0;
+        parts = parts || (in_numbers > 0 && cells->size() > 1);
     }
-    return all == 0 ? 0 : numeric / all;
+    return all == 0 || !parts ? 0 : numeric / all;
 }
 
 bool any_has(Lines lines, char c) {

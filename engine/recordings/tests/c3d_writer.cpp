@@ -13,7 +13,8 @@ char low(unsigned word) {
 
 std::string write_word(int value, Mark mark) {
     const auto word = static_cast<unsigned>(value);
-    return mark == Mark::mips ? std::string{low(word >> 8), low(word)} : std::string{low(word), low(word >> 8)};
+    return mark == Mark::mips ? std::string{low(word >> 8), low(word)}
+                              : std::string{low(word), low(word >> 8)};
 }
 
 // The F format by its definition: value = +-0.1f (binary) x 2^(exponent - 128); two words, each low byte first.
@@ -37,19 +38,22 @@ public:
         add(file_.parameters_before_groups ? late_groups_ : records_, -number, name,
             std::string(1, low(static_cast<unsigned>(description.size()))) + description);
     }
-    void reals(int number, const std::string& name, std::vector<int> dimensions, const std::vector<double>& values) {
+    void reals(int number, const std::string& name, std::vector<int> dimensions,
+               const std::vector<double>& values) {
         std::string bytes;
         for (const double value : values)
             bytes += write_real(value, file_.mark);
         parameter(number, name, 4, std::move(dimensions), bytes);
     }
-    void words(int number, const std::string& name, std::vector<int> dimensions, const std::vector<int>& values) {
+    void words(int number, const std::string& name, std::vector<int> dimensions,
+               const std::vector<int>& values) {
         std::string bytes;
         for (const int value : values)
             bytes += write_word(value, file_.mark);
         parameter(number, name, 2, std::move(dimensions), bytes);
     }
-    void texts(int number, const std::string& name, const std::vector<std::string>& values, std::size_t length = 12) {
+    void texts(int number, const std::string& name, const std::vector<std::string>& values,
+               std::size_t length = 12) {
         std::string bytes;
         for (const auto& value : values)
             bytes += (value + std::string(length, ' ')).substr(0, length);
@@ -57,8 +61,9 @@ public:
     }
     std::string finish() {
         std::string all = records_.bytes + late_groups_.bytes;
-        const std::size_t last =
-            late_groups_.bytes.empty() ? records_.last_distance : records_.bytes.size() + late_groups_.last_distance;
+        const std::size_t last = late_groups_.bytes.empty()
+                                     ? records_.last_distance
+                                     : records_.bytes.size() + late_groups_.last_distance;
         all.replace(last, 2, 2, '\0');
         all = std::string{1, 80, 0, static_cast<char>(file_.mark)} + all;
         const std::size_t blocks = (all.size() + 511) / 512;
@@ -191,7 +196,8 @@ std::string write_header(const WrittenFile& file, int parameter_block, int data_
 std::string write_data(const WrittenFile& file) {
     std::string data;
     const auto add = [&](double value) {
-        data += file.reals ? write_real(value, file.mark) : write_word(static_cast<int>(std::lround(value)), file.mark);
+        data += file.reals ? write_real(value, file.mark)
+                           : write_word(static_cast<int>(std::lround(value)), file.mark);
     };
     for (int frame = 0; frame < file.frames; ++frame) {
         for (int value = 0; value < 4 * file.points; ++value)
