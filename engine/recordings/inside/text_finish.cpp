@@ -10,18 +10,33 @@ namespace {
 
 constexpr double highest_newtons = 100000; // ten tonnes: beyond any plate that people stand on
 
-double mean_of(const std::vector<float>& series) {
-    std::array<double, 8> sums{};
-    std::size_t i = 0;
-    for (; i + 8 <= series.size(); i += 8)
-        for (std::size_t j = 0; j < 8; ++j)
-            sums[j] += series[i + j];
-    for (; i < series.size(); ++i)
-        sums[0] += series[i];
+// Sums and maxima in sixteen lanes, so that one need not wait for the other; the order is fixed.
+constexpr std::size_t lanes = 16;
+
+double mean_of(const std::vector<float>& samples) {
+    double sums[lanes] = {};
+    const std::size_t whole = samples.size() - samples.size() % lanes;
+    for (std::size_t i = 0; i < whole; i += lanes)
+        for (std::size_t lane = 0; lane < lanes; ++lane)
+            sums[lane] += static_cast<double>(samples[i + lane]);
     double sum = 0;
     for (const double each : sums)
         sum += each;
-    return sum / static_cast<double>(series.size());
+    for (std::size_t i = whole; i < samples.size(); ++i)
+        sum += static_cast<double>(samples[i]);
+    return sum / static_cast<double>(samples.size());
+}
+
+float highest_of(const std::vector<float>& samples) {
+    float highest[lanes] = {};
+    const std::size_t whole = samples.size() - samples.size() % lanes;
+    for (std::size_t i = 0; i < whole; i += lanes)
+        for (std::size_t lane = 0; lane < lanes; ++lane)
+            highest[lane] = std::max(highest[lane], std::abs(samples[i + lane]));
+    float most = *std::max_element(highest, highest + lanes);
+    for (std::size_t i = whole; i < samples.size(); ++i)
+        most = std::max(most, std::abs(samples[i]));
+    return most;
 }
 
 std::string separator_words(char separator) {
@@ -106,12 +121,10 @@ std::optional<Refusal> TextTable::turn_to_newtons(ForceRecording& recording) {
             chosen_.notes.push_back("The force in column " + std::to_string(columns_[s] + 1) +
                                     " points down in the file; its sign was turned.");
         }
-        float highest = 0;
-        for (float& sample : series_[s]) {
-            if (newtons != 1)
+        if (newtons != 1)
+            for (float& sample : series_[s])
                 sample = static_cast<float>(static_cast<double>(sample) * newtons);
-            highest = std::max(highest, std::abs(sample));
-        }
+        const float highest = highest_of(series_[s]);
         if (!(static_cast<double>(highest) <= highest_newtons))
             return refuse_range("column " + std::to_string(columns_[s] + 1), static_cast<double>(highest),
                                 -highest_newtons, highest_newtons, "N", "Is the unit the right one?");
