@@ -19,6 +19,15 @@ constexpr double dip_worth_a_word_n = 50;
 constexpr const char* rate_note =
     "Poor from day to day: retest correlations run from 0.03 to 0.96. Do not act on it alone.";
 
+// The times that the trace reaches; a pull let go early has no number for the later ones.
+std::vector<int> times_within(const PullView& view) {
+    std::vector<int> within;
+    for (const int t : times_ms)
+        if (view.start_s + t / 1000.0 <= view.trace.signal.seconds(view.trace.last()))
+            within.push_back(t);
+    return within;
+}
+
 std::string ms(int t) {
     return std::to_string(t) + "ms";
 }
@@ -43,7 +52,7 @@ void add_peaks(const PullView& view, TraceMeasurement& into) {
 }
 
 void add_forces(const PullView& view, TraceMeasurement& into) {
-    for (const int t : times_ms) {
+    for (const int t : times_within(view)) {
         const double at = view.start_s + t / 1000.0, force = view.force_at(at);
         into.metrics.push_back(row("net_force_" + ms(t),
                                    "Force above body weight after " + std::to_string(t) + " ms",
@@ -56,7 +65,7 @@ void add_forces(const PullView& view, TraceMeasurement& into) {
 }
 
 void add_impulses(const PullView& view, TraceMeasurement& into) {
-    for (const int t : times_ms) {
+    for (const int t : times_within(view)) {
         const double end = view.start_s + t / 1000.0;
         const double net = view.force_at(end) - view.quiet.weight_n;
         into.metrics.push_back(
@@ -68,7 +77,7 @@ void add_impulses(const PullView& view, TraceMeasurement& into) {
 
 void add_rates(const PullView& view, TraceMeasurement& into) {
     const double at_start = view.force_at(view.start_s);
-    for (const int t : times_ms) {
+    for (const int t : times_within(view)) {
         const double end = view.start_s + t / 1000.0;
         into.metrics.push_back(row(
             "rate_0_" + ms(t), "Rise of force in the first " + std::to_string(t) + " ms",
