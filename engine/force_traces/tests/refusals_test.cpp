@@ -144,6 +144,14 @@ TEST_CASE("608: a pull cut off while it rises; 610: no pull, and a dip of 300 N 
     CHECK(measure(pull, TraceTest::isometric_pull)->warnings.empty());
 }
 
+TEST_CASE("A pull let go after 0.1 s has no force at 250 ms, and keeps what it has") {
+    const auto brief = measure(sampled(Pull{2, 2.1}, 2.22, 1000), TraceTest::isometric_pull);
+    REQUIRE(brief);
+    CHECK(brief->metric("net_force_50ms"));
+    CHECK_FALSE(brief->metric("net_force_250ms"));
+    CHECK_FALSE(brief->metric("impulse_250ms"));
+}
+
 TEST_CASE(
     "609: pulls 310 N apart disagree, 200 N apart agree; jumps by three day errors; other tests do not mix") {
     const auto pull = [](double peak) {
