@@ -1,6 +1,7 @@
 #include "operations/method.h"
 
 #include "equipment/methods.h"
+#include "force_traces/methods.h"
 #include "inference/methods.h"
 #include "measurement/methods.h"
 #include "planning/methods.h"
@@ -27,8 +28,8 @@ std::string allowed_words(const MethodInput& input) {
 
 std::vector<Method> joined() {
     std::vector<Method> all;
-    for (auto methods : {equipment::methods(), measurement::methods(), inference::methods(),
-                         throwing_workload::methods(), planning::methods()})
+    for (auto methods : {equipment::methods(), force_traces::methods(), measurement::methods(),
+                         inference::methods(), throwing_workload::methods(), planning::methods()})
         std::move(methods.begin(), methods.end(), std::back_inserter(all));
     return all;
 }

@@ -6,7 +6,9 @@ namespace amentum {
 namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-constexpr std::size_t rows_kept = 1000;
+constexpr std::size_t rows_kept = 250;
+constexpr std::size_t lines_judged =
+    400; // enough for the names above and the numbers below; else all are looked at
 
 bool is_utf16(std::string_view text) {
     if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF"))
@@ -19,13 +21,23 @@ bool is_utf16(std::string_view text) {
 }
 
 bool strange_in_text(char c) {
-    return static_cast<unsigned char>(c) < ' ' && c != '\t' && c != '\n' && c != '\r' && c != '\f' &&
-           c != '\v';
+    return static_cast<unsigned char>(c) < ' ' && (c < '\t' || c > '\r'); // tab, line ends, form feed
 }
 
 // CRLF counts as LF with a CR before it, which trimming takes off.
 char line_end_of(std::string_view text) {
     return text.find('\n') == text.npos && text.find('\r') != text.npos ? '\r' : '\n';
+}
+
+std::vector<std::string_view> first_lines(const std::vector<std::string_view>& lines) {
+    return {lines.begin(), lines.begin() + static_cast<std::ptrdiff_t>(std::min(lines.size(), lines_judged))};
+}
+
+// The last whole line has as many cells as the first ones led to: what they are is not a long preamble.
+bool ends_alike(const std::vector<std::string_view>& lines, const TextLayout& layout) {
+    const auto cells =
+        split_cells(lines[lines.size() - std::min<std::size_t>(lines.size(), 2)], layout.rule.separator);
+    return cells && cells->size() == layout.columns.size() + layout.trailing_separator;
 }
 
 } // namespace
@@ -91,7 +103,10 @@ Result<TextLayout> find_layout(std::string_view beginning, bool whole) {
     if (!rule)
         return rule.refusal();
     layout.rule = *rule;
-    if (auto refusal = read_header(lines, layout))
+    TextLayout by_few = layout;
+    if (const auto few = first_lines(lines); !read_header(few, by_few) && ends_alike(lines, by_few))
+        layout = std::move(by_few);
+    else if (auto refusal = read_header(lines, layout))
         return *refusal;
     const std::string_view first = lines[layout.header_lines];
     layout.first_data_byte = static_cast<std::size_t>(first.data() - beginning.data());

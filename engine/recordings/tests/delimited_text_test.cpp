@@ -123,6 +123,20 @@ TEST_CASE("units: newtons, kilonewtons, kilograms, pounds and volts") {
     CHECK(has(refused("700\n703\n701\n", RefusalCode::missing_field, at(1000)), "unit"));
 }
 
+TEST_CASE("a preamble of hundreds of lines, numbers among them, is no table") {
+    std::string text;
+    for (int i = 0; i < 450; ++i)
+        text += "channel " + std::to_string(i) + ";" + std::to_string(3 * i) + "\n";
+    text += "time [s];Left Fz [N];Right Fz [N]\n";
+    for (int i = 0; i < 300; ++i)
+        text += std::to_string(i / 500.0) + ";" + std::to_string(400 + i % 7) + ";350\n";
+    const auto recording = read(text);
+    REQUIRE_MESSAGE(recording, recording.refusal().sentence);
+    CHECK(recording->samples() == 300);
+    CHECK(recording->rate_hz == doctest::Approx(500));
+    CHECK(recording->plates.at(0).vertical[6] == 406);
+}
+
 TEST_CASE("the rate: from a time column in s or ms, from a header line, or from the person") {
     CHECK(read("t [ms];Fz [N]\n0;1\n2;2\n4;3\n")->rate_hz == doctest::Approx(500));
     CHECK(read("rate: 250 Hz\nFz [N]\n1\n2\n3\n")->rate_hz == 250);
