@@ -1,0 +1,22 @@
+// What the page of a C3D file says itself.
+export const inspectWords = {
+  title: 'What a C3D file holds',
+  intro: 'Choose a C3D file: its header, plates, channels and parameters, as they stand in it, and what is wrong with it. Nothing is kept.',
+  choose: 'C3D file',
+  reading: 'Reading the file …',
+  problems: 'What is wrong with it',
+  noProblems: 'Nothing wrong was found.',
+  header: 'Header',
+  headerLines: { file_bytes: 'Bytes', processor: 'Written by a processor of kind', storage: 'Numbers are kept as', frames: 'Frames', frame_rate_hz: 'Frames a second', analog_rate_hz: 'Analog samples a second', points: 'Points' },
+  plates: 'Force plates',
+  noPlates: 'No force plate is described.',
+  plateColumns: { number: 'Plate', type: 'Type', channels: 'Channels', corners: 'Corners, metres (x, y, z)', words: 'In words' },
+  channels: 'Channels',
+  noChannels: 'No analog channel is described.',
+  channelColumns: { number: 'Number', label: 'Label', unit: 'Unit', scale: 'Scale', offset: 'Offset' },
+  parameters: 'Parameters',
+  find: 'Find a parameter',
+  found: (n: number, all: number) => `${n} of ${all} parameters`,
+  parameterColumns: { name: 'Group and name', type: 'Type', value: 'Value', description: 'Description' },
+  measure: 'Bring it in as a force trace',
+};

@@ -1,0 +1,26 @@
+// What the page of a thrower's force traces says itself.
+export const tracesWords = {
+  title: (name: string) => `${name}: force traces`,
+  thrower: 'To the thrower’s page',
+  bring: 'Bring in traces',
+  legs: { both: '', left: ', left leg', right: ', right leg' } as Record<string, string>,
+  trials: (n: number) => (n === 1 ? 'one trial' : `${n} trials`),
+  trial: (n: number) => `Trial ${n}`,
+  openTrial: (n: number) => `Open trial ${n}`,
+  moved: 'an event was moved by hand',
+  refused: (code: number) => `not measured (refusal ${code})`,
+  disagree: 'The trials do not agree',
+  laidUpon: (name: string) =>
+    name ? `All on the same axes: up, newtons; across, seconds from “${name}”, the upright line.` : 'All on the same axes: up, newtons; across, seconds from the first sample.',
+  reading: 'Reading the traces …',
+  drawAll: (n: number) => `Draw the ${n === 1 ? 'trace' : `${n} traces`}`,
+  number: 'Number',
+  mean: 'Mean',
+  spread: 'Spread between trials (SD)',
+  agreement: 'Do they agree?',
+  disagreeMark: 'Apart: ',
+  noNumber: 'none',
+  curveInWords: (trial: number, effort: string, takeOff: string) => `${effort}, trial ${trial}: the force on the plate${takeOff}.`,
+  intervals: 'Under each number its 80 % interval, where an error is known.',
+  allNumbers: (n: number) => `All ${n} numbers`,
+};
