@@ -1,6 +1,7 @@
 #include "demo_facility/demo_facility.h"
 
 #include "demo_facility/jump_traces.h"
+#include "demo_facility/other_side.h"
 #include "demo_facility/people.h"
 #include "demo_facility/test_days.h"
 #include "demo_facility/truth.h"
@@ -16,6 +17,7 @@ DemoFacility make_demo_facility(std::uint64_t seed, Date last_day) {
     for (const auto& athlete : made.records.athletes) {
         throwers.push_back(simulate_thrower(athlete, last_day, seed));
         add_test_days(made.records, athlete, throwers.back(), last_day, seed);
+        add_other_side(made.records, athlete, seed);
         add_season(made.records, athlete, throwers.back(), last_day, seed);
         add_logged_sets(made.records, athlete, throwers.back(), last_day, seed);
     }

@@ -90,6 +90,9 @@ std::map<std::string, Coverage> measured_coverage() {
             const bool velocity = test == "throwing_velocity";
             if (!velocity && true_test(test).quality < 0)
                 continue;
+            const bool throws_right = athlete_of(records, {id}).throwing_hand == Hand::right;
+            if (test == "grip_force" && (side == Side::right) != throws_right)
+                continue; // the other hand, on the last days
             const auto result = measure_test(kind, readings);
             REQUIRE(result);
             if (result->device == "radar 2")
