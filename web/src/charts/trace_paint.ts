@@ -160,31 +160,12 @@ export function paintPhases(pen: CanvasRenderingContext2D, phases: PaintedPhase[
   });
 }
 
-export function paintBodyWeight(pen: CanvasRenderingContext2D, newtons: number, said: string, scale: ForceScale, sheet: TraceSheet, ink: TraceInk) {
+export function paintBodyWeight(pen: CanvasRenderingContext2D, newtons: number, scale: ForceScale, sheet: TraceSheet, ink: TraceInk) {
   const y = heightAt(newtons, scale, sheet);
   pen.strokeStyle = ink.ochre;
   pen.lineWidth = 1.2;
   pen.setLineDash([10, 3, 2, 3]);
   segment(pen, sheet.left, y, sheet.width - sheet.right, y);
-  pen.setLineDash([]);
-  if (!said) return;
-  pen.font = `13px ${getComputedStyle(pen.canvas).fontFamily}`;
-  const wide = pen.measureText(said).width;
-  pen.textAlign = 'right';
-  pen.textBaseline = 'middle';
-  pen.fillStyle = ink.sheet;
-  pen.fillRect(sheet.width - sheet.right - wide - 8, y - 19, wide + 6, 16);
-  pen.fillStyle = ink.ochre;
-  pen.fillText(said, sheet.width - sheet.right - 5, y - 11);
-}
-
-// The name of a line at the left of what is seen, each in a row of its own so that no two cover each other.
-export function paintSample(pen: CanvasRenderingContext2D, style: TraceLine['style'], ink: TraceInk, x: number, y: number, length: number) {
-  const { width, dash, colour } = lineStyles[style];
-  pen.strokeStyle = ink[colour];
-  pen.lineWidth = width + 0.4;
-  pen.setLineDash(dash);
-  segment(pen, x, y, x + length, y);
   pen.setLineDash([]);
 }
 

@@ -33,7 +33,7 @@ describe('the part on the paper', () => {
     expect(span.to).toBeCloseTo(4.5, 9);
   });
   it('begins with the effort, or with everything when no event is known', () => {
-    expect(effortSpan([{ used_s: 2 }, { used_s: 4 }], whole, rate)).toEqual({ from: 1.76, to: 4.24 });
+    expect(effortSpan([{ event: 'quiet_from', used_s: 0.4 }, { event: 'onset', used_s: 2 }, { event: 'landing', used_s: 4 }], whole, rate)).toEqual({ from: 1.76, to: 4.24 });
     expect(effortSpan([], whole, rate)).toEqual({ from: 0, to: 10 });
   });
   it('moves an event by whole samples, inside the trace', () => {

@@ -48,9 +48,11 @@ export function pinched(start: Span, was: [number, number], now: [number, number
   return clamped({ from, to: from + scale * width }, whole, rate);
 }
 
-// The part with the effort: from the first event to the last, with a little room.
-export function effortSpan(events: { used_s: number }[], whole: number, rate: number): Span {
-  const times = events.map((event) => event.used_s);
+// The part with the effort: from the first event to the last, with a little room. The quiet standing before it is left
+// out, for it is long and flat.
+export function effortSpan(events: { event: string; used_s: number }[], whole: number, rate: number): Span {
+  const moving = events.filter((event) => !event.event.startsWith('quiet'));
+  const times = (moving.length ? moving : events).map((event) => event.used_s);
   if (!times.length) return { from: 0, to: whole };
   const from = Math.min(...times);
   const to = Math.max(...times);

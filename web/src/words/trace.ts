@@ -13,7 +13,6 @@ export const traceWords = {
   total: 'both feet together',
   plate: 'force',
   axes: 'up: newtons; across: seconds from the first sample',
-  bodyWeightLine: 'body weight',
   bodyWeight: (newtons: number, error: number) => `body weight ${fixed(newtons, 0)} ± ${fixed(error, 1)} N`,
   curveInWords: (name: string, seconds: number, rate: number, events: { name: string; used_s: number }[]) =>
     `${name}, ${fixed(seconds, 2)} s at ${fixed(rate, 0)} samples a second. ${
@@ -65,6 +64,6 @@ export const traceWords = {
   moves: 'Events moved by hand',
   moveColumns: { day: 'Day', event: 'Event', to: 'To', why: 'Why' },
   automatic: 'the automatic time',
-  file: (name: string, bytes: number) => `${name}, ${bytes.toLocaleString('en')} bytes`,
+  file: (name: string, bytes: number) => (bytes ? `${name}, ${bytes.toLocaleString('en')} bytes` : name),
   print: 'Print this page',
 };

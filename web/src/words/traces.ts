@@ -14,6 +14,7 @@ export const tracesWords = {
     name ? `All on the same axes: up, newtons; across, seconds from “${name}”, the upright line.` : 'All on the same axes: up, newtons; across, seconds from the first sample.',
   reading: 'Reading the traces …',
   drawAll: (n: number) => `Draw the ${n === 1 ? 'trace' : `${n} traces`}`,
+  bodyWeight: 'body weight',
   number: 'Number',
   mean: 'Mean',
   spread: 'Spread between trials (SD)',

@@ -31,15 +31,14 @@ export interface FileLine {
 export function fileLines(found: FoundFile[], guesses: Guess[]): FileLine[] {
   const lines = found.map(({ file, path }, i): FileLine => {
     const guess = guesses[i];
+    const said = { athlete: guess?.athlete ?? '', effort: guess?.effort ?? '', date: guess?.date ?? '' };
+    const sure = guess?.sure === true && lacking(said).length === 0;
     return {
-      file, path,
-      athlete: guess?.athlete ?? '', effort: guess?.effort ?? '', legs: guess?.legs || 'both', date: guess?.date ?? '',
-      trial: guess?.trial ? String(guess.trial) : '', sure: guess?.sure ?? false, words: guess?.words ?? '', ticked: guess?.sure ?? false,
+      file, path, ...said, legs: guess?.legs || 'both', trial: guess?.trial ? String(guess.trial) : '', sure, words: guess?.words ?? '', ticked: sure,
       moves: [], state: 'waiting', said: '', trace: '', refusal: undefined,
     };
   });
-  const unsureFirst = (a: FileLine, b: FileLine) => Number(a.sure && lacking(a).length === 0) - Number(b.sure && lacking(b).length === 0);
-  return lines.sort(unsureFirst); // a stable sort: the order of the names stays inside both
+  return lines.sort((a, b) => Number(a.sure) - Number(b.sure)); // a stable sort: the order of the names stays inside both
 }
 
 export function lacking(line: Pick<FileLine, 'athlete' | 'effort' | 'date'>): ('athlete' | 'effort' | 'date')[] {

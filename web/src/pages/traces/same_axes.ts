@@ -26,7 +26,7 @@ export function sharedAxes(trials: DrawnTrial[]): SharedAxes {
   const key = laidUpon.find((each) => shared.includes(each)) ?? shared[0] ?? '';
   const spans = trials.map((trial) => {
     const zero = zeroOf(trial, key);
-    const own = key ? effortSpan(trial.events.filter((each) => !each.event.startsWith('quiet')), trial.seconds, trial.rate_hz) : { from: 0, to: trial.seconds };
+    const own = key ? effortSpan(trial.events, trial.seconds, trial.rate_hz) : { from: 0, to: trial.seconds };
     return { from: own.from - zero, to: own.to - zero };
   });
   const scales = trials.map((trial) => forceScale(trial.lines));
