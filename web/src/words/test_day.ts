@@ -1,5 +1,6 @@
 export const testDayWords = {
   title: 'Test day',
+  errors: 'How large each test’s error is here',
   date: 'Day',
   test: 'Test',
   way: 'Taken by',
@@ -8,6 +9,8 @@ export const testDayWords = {
   rater: 'Measured by',
   place: 'Speed read',
   places: { out_of_hand: 'out of the hand', at_plate: 'at the plate', unknown: 'not known' } as Record<string, string>,
+  fromPlate: 'From a force plate?',
+  bringTraces: 'Bring in the force traces',
   find: 'Find a thrower',
   nobody: 'No thrower’s name has these letters. What was typed for others is still there.',
   save: 'Save',

@@ -4,11 +4,12 @@ export const words = {
     roster: 'Throwers',
     test_day: 'Test day',
     plan_block: 'Blocks',
+    record_trace: 'Force traces',
     load_bar: 'Load a bar',
     import_records: 'Records in',
     method: 'Methods',
   } as Record<string, string>,
-  pageTitles: { athlete_record: 'Thrower' } as Record<string, string>, // of pages that stand in no menu
+  pageTitles: { athlete_record: 'Thrower', ball_mass_line: 'Ball speed over ball mass', load_velocity: 'Bar speed over load', joint_ranges: 'Ranges of the joints', sides: 'Left and right', estimate_error: 'Errors of the tests', trace: 'Force trace', traces: 'Force traces by day', inspect_c3d: 'What a C3D file holds' } as Record<string, string>, // of pages that stand in no menu
   noSuchPage: 'No such page',
   noPageCalled: (page: string) => `There is no page “${page}”.`,
   backToThrowers: 'Back to the throwers',

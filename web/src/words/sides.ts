@@ -1,0 +1,25 @@
+export const sidesWords = {
+  title: 'Left and right',
+  intro: 'Throwing side or lead leg less the other. Bar: 80 % interval; the line at 0 is no difference.',
+  overTotal: 'Difference in % of both sides together',
+  degrees: 'Difference in degrees',
+  less: 'less on the throwing side or lead leg',
+  more: 'more on it',
+  columns: { test: 'Test', difference: 'Difference', verdict: 'What it says' },
+  days: (same: number, all: number) => (all === 1 ? 'one day compared' : `the same way on ${same} of ${all} days`),
+  verdicts: {
+    larger_than_error: 'Larger than the error of the test',
+    cannot_tell: 'Cannot tell',
+    within_error: 'Within the error of the test',
+  } as Record<string, string>,
+  each: 'Test by test',
+  rivals: 'The same two numbers by other formulas in use',
+  rivalsCaution: 'Never compare numbers of two formulas.',
+  rivalNames: {
+    of_larger: 'Difference, of the larger',
+    smaller_share: 'Smaller side, of the larger',
+    over_mean: 'Difference, of the mean of both',
+    symmetry_angle: 'Angle from the line of equal sides',
+  } as Record<string, string>,
+  notCompared: 'Not compared, and why',
+};
