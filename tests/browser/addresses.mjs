@@ -6,7 +6,7 @@ import { openPage } from './browser.mjs';
 export function addressTests(world) {
   test('every page has a title of its own, the thrower’s page the name', async () => {
     const titles = [];
-    for (const name of ['roster', 'test_day', 'plan_block', 'load_bar', 'import_records', 'method', 'no_such_page']) {
+    for (const name of ['roster', 'test_day', 'plan_block', 'load_bar', 'import_records', 'record_trace', 'inspect_c3d', 'method', 'no_such_page']) {
       const page = await openPage(world.browser, `${world.server.url}/#/${name}`);
       titles.push(await page.title());
       await page.close();

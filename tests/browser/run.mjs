@@ -13,6 +13,7 @@ import { planBlockTests } from './plan_block.mjs';
 import { printTests } from './print.mjs';
 import { shownIsHeldTests } from './shown_is_held.mjs';
 import { testDayTests } from './test_day.mjs';
+import { traceTests } from './traces.mjs';
 
 const store = newStore();
 for (const words of [['demo'], ['plan-block', '--athlete', 'Marisol Quay'], ['plan-block', '--athlete', 'Tuva Skagen']]) {
@@ -24,7 +25,7 @@ const pictures = argument('pictures', '');
 if (pictures) mkdirSync(pictures, { recursive: true });
 const world = { store, pages, pictures, browser: await startBrowser(), server: await serve(store, pages) };
 for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests, importRecordsTests, testDayTests, planBlockTests,
-                     athleteRecordTests, addressTests, keyboardTests, offlineTests])
+                     athleteRecordTests, addressTests, keyboardTests, traceTests, offlineTests])
   tests(world);
 const failed = await runTests();
 await world.browser.close();

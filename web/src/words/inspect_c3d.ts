@@ -10,7 +10,7 @@ export const inspectWords = {
   headerLines: { file_bytes: 'Bytes', processor: 'Written by a processor of kind', storage: 'Numbers are kept as', frames: 'Frames', frame_rate_hz: 'Frames a second', analog_rate_hz: 'Analog samples a second', points: 'Points' },
   plates: 'Force plates',
   noPlates: 'No force plate is described.',
-  plateColumns: { number: 'Plate', type: 'Type', channels: 'Channels', corners: 'Corners, metres (x, y, z)', words: 'In words' },
+  plateColumns: { number: 'Plate', type: 'Type', channels: 'Channels', corners: 'Corners (x, y, z), in the file’s unit of length', words: 'In words' },
   channels: 'Channels',
   noChannels: 'No analog channel is described.',
   channelColumns: { number: 'Number', label: 'Label', unit: 'Unit', scale: 'Scale', offset: 'Offset' },
