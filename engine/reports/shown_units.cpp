@@ -27,7 +27,7 @@ ShownUnit shown_unit(TestUnit unit, const Facility& facility) {
             return {"km/h", 3.6, 1};
         return {"m/s", 1.0, 2};
     case TestUnit::degree:
-        return {"deg", 1.0, 0};
+        return {"deg", 1.0, 1}; // the mean of two readings ends in a half
     case TestUnit::newton:
         return {"N", 1.0, 0};
     case TestUnit::watt:
