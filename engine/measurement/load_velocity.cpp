@@ -155,7 +155,7 @@ void warn(LoadVelocityLine& answer, std::size_t used, const StraightLine& bare,
         say("The heaviest load is " + percent_said(answer.heaviest_share) +
             " of the maximum found; published lines end at 80 to 90 %, so this one is drawn out further.");
     const double spread = (answer.loads.back().load - answer.loads.front().load) / answer.one_rep_max;
-    if (spread < wanted_spread_of_max)
+    if (std::round(100 * spread) < 100 * wanted_spread_of_max) // as it is said, in whole per cent
         say("The loads lie " + percent_said(spread) + " of the maximum apart; 40 % or more is better.");
     if (answer.heaviest_share > 1)
         say("A load above this estimate was lifted, at a speed below the usual minimal velocity: this lifter "
