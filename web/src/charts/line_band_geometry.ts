@@ -16,6 +16,7 @@ export interface MeasuredPoint {
   single?: number[]; // what the value is the mean of
   hollow?: boolean; // left out of the line, or of advice
   label?: string; // said beside the point
+  below?: boolean; // the point lies below the line: its words go further down, away from it
 }
 export interface Frame {
   width: number;
@@ -52,7 +53,7 @@ export function lineBandScales(drawn: Drawn, frame: Frame, logX: boolean): LineB
   const [x0 = 0, x1 = 1] = extent(xs);
   const [y0 = 0, y1 = 1] = extent(ys);
   const room = (y1 - y0 || 1) * 0.06;
-  const y = scaleLinear([y0 - room, y1 + room], [frame.height - frame.bottom, frame.top]).nice(5);
+  const y = scaleLinear([y0 - room, y1 + room], [frame.height - frame.bottom, frame.top]).nice(8);
   const range: [number, number] = [frame.left, frame.width - frame.right];
   const side = (x1 - x0 || 1) * 0.05;
   const x = logX ? scaleLog([x0 / 1.08, x1 * 1.08], range) : scaleLinear([x0 - side, x1 + side], range);

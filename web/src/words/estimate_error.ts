@@ -11,7 +11,7 @@ export const estimateErrorWords = {
   day: 'Between days',
   rows: { published: 'Published', own: 'This gym’s own repeats', pooled: 'Both together' },
   drawn: (unit: string) => `Standard error, ${unit}; bar: 80 % interval`,
-  noInterval: 'a guess without an interval of its own',
+  noInterval: 'published without an interval; see below',
   noOwn: 'cannot tell yet',
   held: (n: number) => (n === 1 ? 'one repeat held' : `${n} repeats held`),
   needed: (n: number) => (n === 0 ? 'none more needed' : n === 1 ? 'about one more would settle it' : `about ${n} more would settle it`),

@@ -58,6 +58,7 @@ export const jointRangesWords = {
   keepIt: 'Keep it',
   change: 'Change it',
   drawn: (side: string) => `Drawn: the ${side} side.`,
+  protocol: 'The test’s own words, and its error',
   practice: 'Landmarks: common practice, no source.',
   errors: (trial: string, day: string) => `Standard error ${trial} degrees between readings, ${day} between days.`,
   legend: { start: 'start', moves: 'moves', axis: 'axis', held: 'held still', tool: 'inclinometer' },

@@ -14,7 +14,7 @@ export const loadVelocityWords = {
   maximum: 'Maximum by the line',
   addedMaximum: 'Of that, added to the body',
   minimal: 'speed of a maximum',
-  outOfLine: (load: string) => `${load}: out of line, left out`,
+  outOfLine: (load: string) => `${load}: left out`,
   leftOut: 'out of line, left out',
   columns: { load: 'Load', speed: 'Speed', line: 'On the line', note: 'Note' },
   pointKey: 'a load’s fastest repetition',

@@ -1,6 +1,7 @@
 export const testDayWords = {
   title: 'Test day',
-  errors: 'How large each test’s error is here',
+  errors: 'How large this test’s error is here',
+  angles: 'Joint angles, with drawings and big keys',
   date: 'Day',
   test: 'Test',
   way: 'Taken by',

@@ -38,6 +38,6 @@ test('each movement goes the way its name says', () => {
 test('the arrow ends just short of the segment, on its own arc', () => {
   for (const figure of Object.values(figures)) {
     const [[x, y]] = movement(figure).head;
-    expect(Math.hypot(x - figure.axis[0], y - figure.axis[1])).toBeCloseTo(figure.length / 2, 6);
+    expect(Math.hypot(x - figure.axis[0], y - figure.axis[1])).toBeCloseTo(figure.length * figure.arc, 6);
   }
 });
