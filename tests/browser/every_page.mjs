@@ -6,7 +6,10 @@ import { openPage, picture, violations, widths } from './browser.mjs';
 export const everyPage = ['roster', 'athlete_record/marisol-quay', 'athlete_record/finn-abernarrow', 'plan_block', 'plan_block/marisol-quay',
                           'plan_block/tuva-skagen', 'plan_block/luca-thistlewood', 'test_day', 'load_bar', 'import_records', 'method',
                           'method/one_rep_max', 'record_trace', 'inspect_c3d', 'traces/tomas-verlaine',
-                          'trace/demo-tomas-verlaine-cmj-2026-05-06-1', 'trace', 'no_such_page'];
+                          'trace/demo-tomas-verlaine-cmj-2026-05-06-1', 'trace',
+                          'ball_mass_line/greta-holloway', 'ball_mass_line/marisol-quay', 'load_velocity/greta-holloway', 'joint_ranges',
+                          'joint_ranges/amara-tidewell', 'sides/amara-tidewell', 'sides/marisol-quay', 'estimate_error',
+                          'estimate_error/grip_force', 'no_such_page'];
 
 // Buttons and fields lower than 44 px; a checkbox is hit by its label. [WCAG 2.2, 2.5.8 asks for 24, 2.5.5 for 44]
 const tooSmall = () =>

@@ -7,10 +7,12 @@ import { startBrowser } from './browser.mjs';
 import { everyPageTests } from './every_page.mjs';
 import { importRecordsTests } from './import_records.mjs';
 import { keyboardTests } from './keyboard.mjs';
+import { linesTests } from './lines.mjs';
 import { loadBarTests } from './load_bar.mjs';
 import { offlineTests } from './offline.mjs';
 import { planBlockTests } from './plan_block.mjs';
 import { printTests } from './print.mjs';
+import { rangesTests } from './ranges.mjs';
 import { shownIsHeldTests } from './shown_is_held.mjs';
 import { testDayTests } from './test_day.mjs';
 import { traceTests } from './traces.mjs';
@@ -25,7 +27,8 @@ const pictures = argument('pictures', '');
 if (pictures) mkdirSync(pictures, { recursive: true });
 const world = { store, pages, pictures, browser: await startBrowser(), server: await serve(store, pages) };
 for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests, importRecordsTests, testDayTests, planBlockTests,
-                     athleteRecordTests, addressTests, keyboardTests, traceTests, offlineTests])
+                     athleteRecordTests, addressTests, keyboardTests, traceTests, linesTests, rangesTests,
+                     offlineTests])
   tests(world);
 const failed = await runTests();
 await world.browser.close();
