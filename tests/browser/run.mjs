@@ -13,6 +13,7 @@ import { offlineTests } from './offline.mjs';
 import { planBlockTests } from './plan_block.mjs';
 import { printTests } from './print.mjs';
 import { rangesTests } from './ranges.mjs';
+import { recordTraceTests } from './record_traces.mjs';
 import { shownIsHeldTests } from './shown_is_held.mjs';
 import { testDayTests } from './test_day.mjs';
 import { traceTests } from './traces.mjs';
@@ -27,7 +28,7 @@ const pictures = argument('pictures', '');
 if (pictures) mkdirSync(pictures, { recursive: true });
 const world = { store, pages, pictures, browser: await startBrowser(), server: await serve(store, pages) };
 for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests, importRecordsTests, testDayTests, planBlockTests,
-                     athleteRecordTests, addressTests, keyboardTests, traceTests, linesTests, rangesTests,
+                     athleteRecordTests, addressTests, keyboardTests, recordTraceTests, traceTests, linesTests, rangesTests,
                      offlineTests])
   tests(world);
 const failed = await runTests();

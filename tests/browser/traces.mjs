@@ -1,28 +1,12 @@
-// Force traces: dropped, confirmed and brought in; drawn, looked at closely, an event moved by key, mouse and finger.
+// Force traces drawn: looked at closely, an event moved by key, mouse and finger, trials side by side, a C3D file inspected.
 import assert from 'node:assert/strict';
 import { test } from '../http/program.mjs';
 import { get } from '../http/requests.mjs';
 import { openPage, picture, violations, widths } from './browser.mjs';
 import { c3dFile, forceFile, jumpForces } from './made_traces.mjs';
+import { day, drop, fixed, jump, keptTraces, restless, takeOff, who } from './record_traces.mjs';
 
-const who = 'Marisol Quay';
-const day = '2026-05-30';
-const jump = (trial, more = {}) => forceFile(`${who} countermovement jump ${day} trial ${trial}.csv`, jumpForces({ seed: trial, ...more }));
-const fixed = (x, decimals) => x.toFixed(decimals).replace('-', '\u2212');
 const textOf = async (page) => (await page.locator('main').innerText()).replace(/\s+/g, ' ');
-const keptTraces = async (url) => (await get(url, '/api/traces?athlete=marisol-quay')).body.groups.flatMap((group) => group.trials);
-
-// As a hand would: the files are let fall on the place for them.
-async function drop(page, files) {
-  const transfer = await page.evaluateHandle((all) => {
-    const carried = new DataTransfer();
-    for (const { name, text } of all) carried.items.add(new File([text], name, { type: 'text/csv' }));
-    return carried;
-  }, files.map((file) => ({ name: file.name, text: file.buffer.toString() })));
-  await page.getByRole('group', { name: 'Drop files or a folder here' }).dispatchEvent('drop', { dataTransfer: transfer });
-}
-const lineOf = (page, name) => page.getByRole('listitem').filter({ has: page.getByRole('group', { name, exact: true }) });
-const takeOff = (page) => page.getByRole('slider', { name: 'Take-off' });
 const tooSmall = () =>
   [...document.querySelectorAll('main button, main input:not([type=checkbox]), main select, main summary')]
     .filter((each) => each.offsetParent !== null && each.getBoundingClientRect().height < 43.5)
@@ -34,6 +18,7 @@ async function fitsAndIsSound(page, name) {
   assert.deepEqual(await page.evaluate(tooSmall), [], name);
 }
 
+// After recordTraceTests: these look at the traces those have kept.
 export function traceTests(world) {
   const recordPage = (width) => openPage(world.browser, `${world.server.url}/#/record_trace`, width);
   const openFirst = async (width) => {
@@ -42,105 +27,6 @@ export function traceTests(world) {
     await takeOff(page).waitFor();
     return { page, trace };
   };
-
-  const good = jump(1);
-  const noisy = jump(2, { noise: 9 });
-  const restless = jump(3, { quiet: 0.2 }); // nobody stands still for a second before it
-  test('three files dropped: confirmed, brought in with counts, the restless one refused, and no other stopped by it', async () => {
-    const page = await recordPage();
-    await drop(page, [noisy, restless, good, { name: 'notes.png', buffer: Buffer.from('x') }]);
-    await page.getByText('one file of other kinds is left alone').waitFor();
-    const bring = page.getByRole('button', { name: 'Bring in 3 files' });
-    assert.equal(await page.getByRole('group', { name: good.name }).getByLabel('Thrower').inputValue(), 'marisol-quay');
-    assert.equal(await page.getByRole('group', { name: good.name }).getByLabel('Day').inputValue(), day);
-    await bring.click();
-    await page.getByText('3 of 3 done, 2 kept, 1 refused').waitFor();
-    assert.equal(await page.getByRole('progressbar').getAttribute('value'), '3');
-    const kept = await keptTraces(world.server.url);
-    assert.deepEqual(kept.map((each) => each.trial), [1, 2]);
-    for (const [file, trial] of [[good, kept[0]], [noisy, kept[1]]]) {
-      const main = trial.metrics.find((metric) => metric.test !== '');
-      const said = await lineOf(page, file.name).innerText();
-      assert.ok(said.includes(`Kept: trial ${trial.trial}, ${main.name} ${fixed(main.value, main.decimals)} ${main.unit}`), said);
-    }
-    assert.match(await lineOf(page, restless.name).innerText(), /Not kept \(refusal 60[12]\): .{20}/);
-    await picture(page, world.pictures, 'record-trace-done-desktop');
-    await page.close();
-  });
-  test('the same files dropped again change nothing', async () => {
-    const before = await keptTraces(world.server.url);
-    const page = await recordPage();
-    await drop(page, [good, noisy]);
-    await page.getByRole('button', { name: 'Bring in 2 files' }).click();
-    await page.getByText('2 of 2 done, 0 kept, 2 held before').waitFor();
-    assert.deepEqual(await keptTraces(world.server.url), before);
-    await page.close();
-  });
-  test('a file whose name says nothing comes first, unticked, says what it lacks, and is filled in', async () => {
-    const page = await recordPage();
-    const nameless = forceFile('plate.csv', jumpForces({ seed: 9 }));
-    await page.locator('input[type=file][multiple]').setInputFiles([jump(4), nameless]);
-    const names = page.locator('main li.file .name > b');
-    await names.first().waitFor();
-    assert.equal(await names.first().innerText(), 'plate.csv');
-    const line = page.getByRole('group', { name: 'plate.csv' });
-    assert.equal(await line.getByLabel('Take it').isChecked(), false);
-    await line.getByLabel('Take it').check();
-    await page.getByRole('button', { name: 'Bring in one file' }).waitFor(); // ticked, but it lacks three things
-    const fill = page.getByRole('group', { name: 'Fill in' });
-    await fill.getByLabel('Thrower').selectOption(who);
-    await fill.getByLabel('Effort').selectOption('countermovement_jump');
-    await fill.getByLabel('Day').fill(day);
-    await fill.getByRole('button').click();
-    await page.getByRole('button', { name: 'Bring in 2 files' }).waitFor();
-    await page.close();
-  });
-  test('cancel: what is under way is finished, nothing else is begun, and the rest can be brought in later', async () => {
-    const page = await recordPage();
-    const before = (await keptTraces(world.server.url)).length;
-    const many = Array.from({ length: 8 }, (_, i) => jump(10 + i));
-    let hold;
-    const held = new Promise((free) => (hold = free));
-    await page.route('**/api/record_trace', async (route) => { await held; await route.continue(); });
-    await drop(page, many);
-    await page.getByRole('button', { name: 'Bring in 8 files' }).click();
-    await page.getByText('0 of 8 done').waitFor();
-    await page.getByRole('button', { name: 'Cancel' }).click();
-    hold();
-    await page.getByText('Cancelled: those under way were finished').waitFor();
-    await page.getByText('1 of 8 done, 1 kept').waitFor(); // one thrower's trials of one day go one after another
-    assert.equal((await keptTraces(world.server.url)).length, before + 1);
-    await page.getByRole('button', { name: 'Bring in 7 files' }).waitFor();
-    await page.close();
-  });
-  test('a preview of a refused file shows its force and the sentence with its number, and invents nothing', async () => {
-    const page = await recordPage();
-    await drop(page, [restless]);
-    await page.getByRole('button', { name: /^Look, / }).click();
-    await page.getByText(/Not measured \(refusal 60[12]\)/).waitFor();
-    assert.equal(await page.getByRole('img', { name: /^Countermovement jump, .* No event was found/ }).count(), 1);
-    assert.equal(await page.getByRole('heading', { name: 'Numbers' }).count(), 0);
-    assert.equal(await takeOff(page).count(), 0);
-    await page.close();
-  });
-  test('an event moved in the preview goes with the file, and nothing is kept before that', async () => {
-    const page = await recordPage();
-    const before = (await keptTraces(world.server.url)).length;
-    const file = jump(30);
-    await drop(page, [file]);
-    await page.getByRole('button', { name: /^Look, / }).click();
-    await takeOff(page).focus();
-    await page.keyboard.press('ArrowRight');
-    await page.getByLabel(/^Why\?/).fill('the foot scraped the plate');
-    await page.getByRole('button', { name: 'Keep the move' }).click();
-    await page.getByRole('columnheader', { name: 'Before the move' }).waitFor();
-    assert.equal((await keptTraces(world.server.url)).length, before);
-    await page.getByText('One event moved in the preview goes with it.').waitFor();
-    await page.getByRole('button', { name: 'Bring in one file' }).click();
-    await page.getByText('1 of 1 done, 1 kept').waitFor();
-    assert.equal((await keptTraces(world.server.url)).find((each) => each.trial === 30).moved, true);
-    await page.close();
-  });
 
   test('the page of a trace shows each number, interval, event and phase of the answer', async () => {
     const { page, trace } = await openFirst();
