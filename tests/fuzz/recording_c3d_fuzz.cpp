@@ -14,6 +14,12 @@ extern "C" int LLVMFuzzerTestOneInput(const unsigned char* data, std::size_t siz
     const auto recording = reader.finish();
     if (recording && (!taken || recording->plates.size() > 2 || recording->samples() > most_samples))
         std::abort();
+    C3dForceReader across({.unit = ForceUnit::newton, .vertical = {"1"}, .lateral = {"x"}});
+    if (across.take(bytes)) {
+        const auto sideways = across.finish();
+        if (sideways && sideways->plates.size() != 1)
+            std::abort();
+    }
     C3dInspector inspector;
     if (inspector.take(bytes))
         (void)inspector.finish();

@@ -48,34 +48,63 @@ struct RealMips {
     static Raw load(const char* at) { return c3d_real_mips(at); }
 };
 
-// How rows follow each other: `row` bytes on, and `gap` bytes more behind each `a_frame` of them.
+// How rows follow each other: `row` bytes on, and `gap` bytes more behind each `a_frame` of them, of which
+// `left_in_frame` are still to come before the first gap.
 struct Steps {
     std::size_t row;
     std::size_t gap;
     std::uint64_t a_frame;
+    std::uint64_t left_in_frame;
 };
 
-// One channel of `count` rows, which stands `offset` bytes behind `from` in the first of them.
+Steps steps_of(const C3dDataLayout& layout, std::uint64_t left_in_frame) {
+    constexpr std::uint64_t never = std::uint64_t{1} << 62;
+    const auto row = static_cast<std::size_t>(layout.row_bytes());
+    const auto gap = static_cast<std::size_t>(layout.point_bytes());
+    if (gap == 0 || layout.samples_a_frame == 1)
+        return {row + gap, 0, never, never};
+    return {row, gap, layout.samples_a_frame, left_in_frame};
+}
+
+// Moves on by `count` rows; returns how many bytes that is.
+std::size_t step_on(Steps& steps, std::size_t count) {
+    if (count < steps.left_in_frame) {
+        steps.left_in_frame -= count;
+        return count * steps.row;
+    }
+    const std::uint64_t beyond = count - steps.left_in_frame;
+    steps.left_in_frame = steps.a_frame - beyond % steps.a_frame;
+    return count * steps.row + static_cast<std::size_t>(1 + beyond / steps.a_frame) * steps.gap;
+}
+
+// One channel of `count` rows, which stands at `from` in the first of them.
 template <class Load>
-void gather(const char* from, std::size_t offset, std::size_t count, std::uint64_t left_in_frame,
-            const Steps& steps, typename Load::Raw* into) {
-    std::size_t done = 0;
-    while (done < count) {
-        const std::size_t run =
-            static_cast<std::size_t>(std::min<std::uint64_t>(count - done, left_in_frame));
-        for (std::size_t i = 0; i < run; ++i, offset += steps.row)
+void gather(const char* from, std::size_t count, Steps steps, typename Load::Raw* into) {
+    const std::size_t row = steps.row;
+    std::size_t offset = 0;
+    for (std::size_t done = 0; done < count;) {
+        const auto run = static_cast<std::size_t>(std::min<std::uint64_t>(count - done, steps.left_in_frame));
+        std::size_t i = 0;
+        for (; i + 4 <= run; i += 4, offset += 4 * row) {
+            into[done + i] = Load::load(from + offset);
+            into[done + i + 1] = Load::load(from + offset + row);
+            into[done + i + 2] = Load::load(from + offset + 2 * row);
+            into[done + i + 3] = Load::load(from + offset + 3 * row);
+        }
+        for (; i < run; ++i, offset += row)
             into[done + i] = Load::load(from + offset);
         done += run;
         offset += steps.gap;
-        left_in_frame = steps.a_frame;
+        steps.left_in_frame = steps.a_frame;
     }
 }
 
+// The sum of a series' terms over a block. One term, the usual case, needs no sums kept.
 template <class Raw>
-void scale(const Raw* __restrict raw, const C3dTerm& term, double* __restrict sums) {
+void scale_one(const Raw* __restrict raw, const C3dTerm& term, float* __restrict values) {
     const double offset = term.offset, weight = term.weight;
     for (std::size_t i = 0; i < block_rows; ++i)
-        sums[i] = (static_cast<double>(raw[i]) - offset) * weight;
+        values[i] = static_cast<float>((static_cast<double>(raw[i]) - offset) * weight);
 }
 
 template <class Raw>
@@ -85,8 +114,28 @@ void scale_and_add(const Raw* __restrict raw, const C3dTerm& term, double* __res
         sums[i] += (static_cast<double>(raw[i]) - offset) * weight;
 }
 
+void narrow(const double* __restrict sums, float* __restrict values) {
+    for (std::size_t i = 0; i < block_rows; ++i)
+        values[i] = static_cast<float>(sums[i]);
+}
+
+template <class Load>
+void sum_terms(const C3dSeries& series, const char* from, std::size_t count, const Steps& steps,
+               typename Load::Raw* raw, float* values) {
+    if (series.size() == 1) {
+        gather<Load>(from + series[0].channel * Load::bytes, count, steps, raw);
+        return scale_one(raw, series[0], values);
+    }
+    double sums[block_rows] = {};
+    for (const C3dTerm& term : series) {
+        gather<Load>(from + term.channel * Load::bytes, count, steps, raw);
+        scale_and_add(raw, term, sums);
+    }
+    narrow(sums, values);
+}
+
 // A float's magnitude is ordered as its bits are, and what is no number lies above all numbers.
-bool is_force(const float* values) {
+bool all_are_forces(const float* values) {
     constexpr auto limit = std::bit_cast<std::int32_t>(static_cast<float>(greatest_force));
     std::int32_t beyond = 0;
     for (std::size_t i = 0; i < block_rows; ++i)
@@ -94,9 +143,8 @@ bool is_force(const float* values) {
     return beyond == 0;
 }
 
-void narrow(const double* __restrict sums, float* __restrict values) {
-    for (std::size_t i = 0; i < block_rows; ++i)
-        values[i] = static_cast<float>(sums[i]);
+bool is_force(float value) {
+    return std::abs(value) <= static_cast<float>(greatest_force);
 }
 
 Refusal refuse_sample(std::uint64_t sample, std::size_t series, double value) {
@@ -125,45 +173,24 @@ void C3dStream::move_on(std::uint64_t bytes) {
 
 template <class Load>
 void C3dStream::decode_rows(Rows rows) {
-    using Raw = typename Load::Raw;
-    Raw raw[block_rows] = {};
-    double sums[block_rows] = {};
+    typename Load::Raw raw[block_rows] = {};
     float values[block_rows];
-    const Steps steps{static_cast<std::size_t>(layout_.row_bytes()),
-                      static_cast<std::size_t>(layout_.point_bytes()), layout_.samples_a_frame};
-    std::size_t offset = 0;
-    while (rows.count > 0 && !refused_) {
+    Steps steps = steps_of(layout_, rows.left_in_frame);
+    for (std::size_t offset = 0; rows.count > 0;) {
         const auto count = static_cast<std::size_t>(std::min<std::uint64_t>(rows.count, block_rows));
         for (std::size_t s = 0; s < series_.size(); ++s) {
-            for (std::size_t t = 0; t < series_[s].size(); ++t) {
-                const C3dTerm& term = series_[s][t];
-                gather<Load>(rows.from, offset + term.channel * Load::bytes, count, rows.left_in_frame, steps,
-                             raw);
-                t == 0 ? scale(raw, term, sums) : scale_and_add(raw, term, sums);
-            }
-            narrow(sums, values);
+            sum_terms<Load>(series_[s], rows.from + offset, count, steps, raw, values);
             std::fill(values + count, values + block_rows, 0.0F);
-            if (!is_force(values)) {
-                const float* bad = std::find_if(values, values + count, [](float value) {
-                    return !(std::abs(value) <= static_cast<float>(greatest_force));
-                });
+            if (!all_are_forces(values)) {
+                const float* bad = std::find_if_not(values, values + count, is_force);
                 refused_ = refuse_sample(kept_[s].size() + static_cast<std::size_t>(bad - values), s,
                                          static_cast<double>(*bad));
                 return;
             }
             kept_[s].insert(kept_[s].end(), values, values + count);
         }
-        offset += count * steps.row;
         rows.count -= count;
-        // Frames that ended within the block, each with its gap of points behind.
-        std::uint64_t beyond = count;
-        if (beyond >= rows.left_in_frame) {
-            beyond -= rows.left_in_frame;
-            offset += steps.gap * (1 + beyond / steps.a_frame);
-            rows.left_in_frame = steps.a_frame - beyond % steps.a_frame;
-        } else {
-            rows.left_in_frame -= beyond;
-        }
+        offset += rows.count > 0 ? step_on(steps, count) : 0;
     }
 }
 

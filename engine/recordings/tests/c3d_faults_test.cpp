@@ -117,16 +117,24 @@ TEST_CASE("a file cut off at any byte is read as far as it goes, or refused; nev
     CHECK(reader.finish()); // the whole one is sound
 }
 
-TEST_CASE("a header that promises millions of frames makes the reader ask for no memory before they come") {
+TEST_CASE("a file that promises millions of frames makes the reader ask for no memory before they come") {
     WrittenFile file = small_file(2, Mark::intel, true);
     file.long_counts_in_point = true;
     file.frames = 6;
     std::string bytes = write_c3d(file);
     const auto place = bytes.find("LONG_FRAMES");
     REQUIRE(place != std::string::npos);
-    bytes.replace(place + 11 + 2 + 2, 4, write_real(4e9, Mark::intel));
-    most_held_bytes = held_bytes.load();
-    const std::size_t before = held_bytes;
-    look_at(bytes);
-    CHECK(most_held_bytes - before < (1 << 20));
+    for (const double promised : {4e6, 5e6}) { // within most_samples, and beyond
+        bytes.replace(place + 11 + 2 + 2, 4, write_real(promised, Mark::intel));
+        const std::size_t before = held_bytes;
+        most_held_bytes = before;
+        C3dForceReader reader({});
+        const auto taken = reader.take(bytes);
+        CHECK(most_held_bytes - before < (1 << 20));
+        CHECK(static_cast<bool>(taken) == (promised < 4.2e6));
+        const auto recording = reader.finish();
+        REQUIRE_FALSE(recording);
+        CHECK(recording.refusal().code ==
+              (taken ? RefusalCode::unreadable_file : RefusalCode::out_of_range)); // too short, or too long
+    }
 }

@@ -163,10 +163,10 @@ TEST_CASE("unsigned 16-bit values above 32,767 are read as such") {
         WrittenFile file = two_plates(2, mark, false);
         file.unsigned_values = true;
         for (auto& channel : file.channels)
-            channel.offset = 40000;
+            channel.offset = 32400; // so that the values, but not the offset, lie above 32,767
         file.raw = [](int sample, int channel) {
             return channels_of(2, upward(channel / 6, sample))[static_cast<std::size_t>(channel % 6)] / 0.5 +
-                   40000;
+                   32400;
         };
         check_forces(read(write_c3d(file)), 20);
     }

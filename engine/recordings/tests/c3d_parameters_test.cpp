@@ -77,6 +77,9 @@ TEST_CASE("A fault is named by byte, or by group and parameter") {
     record = group_record;
     record[6] = 2; // the next record 2 x 256 + 8 bytes on, beyond the section
     CHECK(field_of(file_of(record)) == "byte 517");
+    record = group_record;
+    record[5] = 1; // the next record within this one's distance
+    CHECK(field_of(file_of(record)) == "byte 517");
     record = grid_record;
     record[8] = 3;
     CHECK(field_of(file_of(record)) == "parameter GRID of group number 5"); // no type 3

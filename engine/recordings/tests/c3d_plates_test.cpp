@@ -124,13 +124,13 @@ TEST_CASE("A jump on a plate with an offset the other way is still upward, and a
         steady({0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0}, {2, {1, 2, 3, 4, 5, 6}, level_corners(0, 0), {}});
     file.plates.push_back({2, {7, 8, 9, 10, 11, 12}, level_corners(600, 0), {}});
     file.frames = 4000;
-    // Force on the plate: 900 N down for a tenth of the time, else 40 N the wrong way; the other plate only -3 N.
+    // Force on the plate: 900 N down for a tenth of the time, else 120 N the wrong way; the other plate only -3 N.
     file.raw = [](int sample, int channel) {
-        return channel == 2 ? (sample < 400 ? 900 : -40) : channel == 8 ? -3 : 0;
+        return channel == 2 ? (sample < 400 ? 900 : -120) : channel == 8 ? -3 : 0;
     };
     const auto read = read_c3d(write_c3d(file));
     CHECK(first(read) == 900);
-    CHECK(read->plates[0].vertical[3999] == -40.0F);
+    CHECK(read->plates[0].vertical[3999] == -120.0F);
     CHECK(read->plates[1].vertical[0] == -3.0F);
 }
 
