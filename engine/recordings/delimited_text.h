@@ -14,7 +14,7 @@
 // A last line that nothing ends is left out, and said so, when it has too few cells or decimals.
 // What it cannot tell: which axis points up, or whose foot stands where, when neither file nor person says; whether a
 // last line without an end lost digits where the file writes them unevenly; a line left out when there are no times.
-// Memory: the samples kept, 64 kB, and two lines.
+// Memory: the samples kept and some hundred kB, however long the file is.
 //
 // Example: DelimitedTextReader reader({}); reader.take("Time [s],Fz [N]\n0,700\n0.001,"); reader.take("701\n");
 //          reader.finish()->rate_hz == 1000

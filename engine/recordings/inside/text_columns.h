@@ -17,10 +17,11 @@ namespace amentum {
 
 // Two times in a row are even when their step is the usual one but for rounding to the last digit written, or for a
 // tenth of a step, which moves no impulse noticeably; a line left out is always further off.
-inline bool is_even_step(double step, double usual, double quantum) {
-    const double off = step - usual;
-    const double allowed = 0.999 * quantum > 0.1 * usual ? 0.999 * quantum : 0.1 * usual;
-    return off <= allowed && off >= -allowed;
+inline double allowed_off(double usual, double quantum) {
+    return 0.999 * quantum > 0.1 * usual ? 0.999 * quantum : 0.1 * usual;
+}
+inline bool is_even_step(double step, double usual, double allowed) {
+    return step - usual <= allowed && usual - step <= allowed;
 }
 
 // Times of the first lines, as the file writes them.

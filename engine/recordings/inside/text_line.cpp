@@ -103,7 +103,7 @@ std::optional<TextTable::Fault> TextTable::take_time(const std::string& cell) {
         return fault_in(time.column, RefusalCode::unreadable_file,
                         "The cell holds \"" + shown(cell) + "\" where a time belongs.", shown(cell),
                         "a number of seconds or milliseconds");
-    if (samples_ > 0 && !is_even_step(*now - last_time_, time.step, time.quantum)) {
+    if (samples_ > 0 && !is_even_step(*now - last_time_, time.step, allowed_off(time.step, time.quantum))) {
         const std::string unit = time.seconds == 1 ? " s" : " ms";
         return fault_in(time.column, RefusalCode::wrong_rate,
                         "The times are not even: from the line before, the time moves by " +

@@ -8,8 +8,6 @@
 namespace amentum {
 namespace {
 
-constexpr std::size_t reach = 16; // bytes before the end of a cell that the quick way of reading looks at
-
 std::optional<std::size_t> decimals_of(std::string_view line, const TextLayout& layout) {
     const auto cells = split_cells(line, layout.rule.separator);
     if (!cells || cells->size() < layout.columns.size())
@@ -30,100 +28,51 @@ std::optional<std::size_t> usual_decimals(const TextLayout& layout) {
     return usual;
 }
 
+// The time first, when there is one.
+std::vector<std::size_t> wanted_columns(const ChosenColumns& chosen) {
+    std::vector<std::size_t> wanted;
+    if (chosen.time)
+        wanted.push_back(chosen.time->column);
+    for (const auto* columns : {&chosen.vertical, &chosen.lateral})
+        for (const auto& column : *columns)
+            wanted.push_back(column.column);
+    return wanted;
+}
+
 } // namespace
 
 TextTable::TextTable(TextLayout layout, ChosenColumns chosen)
-    : layout_(std::move(layout)), chosen_(std::move(chosen)), line_(layout_.header_lines) {
+    : layout_(std::move(layout)), chosen_(std::move(chosen)),
+      shapes_(layout_.rule, layout_.line_end, layout_.columns.size(), wanted_columns(chosen_)),
+      line_(layout_.header_lines) {
     for (const auto* columns : {&chosen_.vertical, &chosen_.lateral})
         for (const auto& column : *columns)
             columns_.push_back(column.column);
     series_.resize(columns_.size());
     usual_decimals_ = usual_decimals(layout_);
+    std::size_t bytes = 0;
+    for (const auto& row : layout_.first_rows) {
+        narrow_ = narrow_ && row.size() <= longest_shape - 6;
+        bytes += row.size() + 1;
+    }
+    usual_bytes_ = std::max<std::size_t>(2, bytes / std::max<std::size_t>(1, layout_.first_rows.size()));
 }
 
 std::optional<Refusal> TextTable::take(std::string_view text, std::size_t& taken) {
-    const bool one_column = layout_.rule.separator == '\0';
-    const CellMarks marks{one_column ? layout_.line_end : layout_.rule.separator, layout_.line_end,
-                          layout_.rule.separator == ' '};
     taken = 0;
     while (taken < text.size()) {
-        const std::size_t block = taken;
-        const char* base = text.data() + block;
-        ends_.scan(text.substr(block), marks);
-        for (std::size_t k = 0;;) {
-            k = take_plain_lines(base, k, taken >= reach);
-            taken = k == 0 ? taken : block + ends_.positions()[k - 1] + 1;
-            while (k < ends_.count() && base[ends_.positions()[k]] != layout_.line_end)
-                ++k;
-            if (k == ends_.count())
-                break;
-            const std::size_t end = block + ends_.positions()[k++];
-            if (auto fault = take_line(text.substr(taken, end - taken)))
-                return fault->refusal;
-            taken = end + 1;
-        }
-        if (taken > block)
+        const std::size_t plain = narrow_ ? take_narrow_lines(text, taken) : take_wide_lines(text, taken);
+        taken += plain;
+        if (plain > 0)
             continue;
-        const std::size_t end = text.find(layout_.line_end, block); // a line longer than a block, or the rest
+        const std::size_t end = text.find(layout_.line_end, taken); // a line that needs care, or the rest
         if (end == text.npos)
             break;
-        if (auto fault = take_line(text.substr(block, end - block)))
+        if (auto fault = take_line(text.substr(taken, end - taken)))
             return fault->refusal;
         taken = end + 1;
     }
     return std::nullopt;
-}
-
-// From the k-th cell end on; returns the cell end at which the first line that is not plain begins.
-std::size_t TextTable::take_plain_lines(const char* base, std::size_t k, bool behind_reach) {
-    const std::size_t stride = layout_.columns.size() + layout_.trailing_separator;
-    const std::size_t series = columns_.size();
-    if (!behind_reach || samples_ == 0 || blank_line_ || ends_.count() < k + stride || series > 4)
-        return k;
-    const std::size_t most = std::min((ends_.count() - k) / stride, most_samples - samples_);
-    std::array<float*, 4> out{};
-    std::array<std::size_t, 4> columns{};
-    for (std::size_t s = 0; s < series; ++s) {
-        series_[s].resize(samples_ + most);
-        out[s] = series_[s].data() + samples_;
-        columns[s] = columns_[s];
-    }
-    const char separator = layout_.rule.separator, line_end = layout_.line_end, mark = layout_.rule.mark;
-    const bool trailing = layout_.trailing_separator, timed = chosen_.time.has_value();
-    const TimeColumn time = chosen_.time.value_or(TimeColumn{});
-    double last_time = last_time_;
-    std::size_t lines = 0;
-    for (const std::uint32_t* ends = ends_.positions() + k; lines < most; ++lines, ends += stride) {
-        const std::uint32_t stop = ends[stride - 1];
-        const std::uint32_t carriage = base[stop - 1] == '\r';
-        bool plain = base[stop] == line_end;
-        for (std::size_t c = 0; c + 1 < stride; ++c)
-            plain &= base[ends[c]] == separator;
-        if (!plain || (trailing && ends[stride - 2] + 1 + carriage != stop))
-            break;
-        const auto cell = [&](std::size_t c, auto read, auto& value) {
-            const char* begin = base + ((ends - 1)[c] + 1); // wraps to 0 at the start
-            const char* end = base + (ends[c] - (c + 1 == stride ? carriage : 0));
-            while (begin < end && *begin == ' ')
-                ++begin;
-            return read(begin, end, mark, value);
-        };
-        double now = 0;
-        if (timed &&
-            !(cell(time.column, read_time, now) && is_even_step(now - last_time, time.step, time.quantum)))
-            break;
-        for (std::size_t s = 0; s < series; ++s)
-            plain &= cell(columns[s], read_sample, out[s][lines]);
-        if (!plain)
-            break;
-        last_time = now;
-    }
-    samples_ += lines;
-    line_ += lines;
-    last_time_ = timed ? last_time : last_time_;
-    for (auto& each : series_)
-        each.resize(samples_);
-    return k + lines * stride;
 }
 
 std::optional<Refusal> TextTable::take_last(std::string_view line) {

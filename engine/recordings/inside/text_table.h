@@ -1,11 +1,13 @@
 // The lines of numbers of a delimited text, turned to series of floats as they come.
 //
-// A plain line (as many cells as all others, plain decimals, an even step of time) is read by take_plain_lines; any
-// other goes through take_line, which reads it with care or refuses it. The quick way never refuses.
+// A plain line (as many cells as all others, plain decimals, an even step of time) is read by take_narrow_lines, by its
+// shape, or in files of long lines by take_wide_lines, cell by cell. Any other goes through take_line, which reads it
+// with care or refuses it. The quick ways never refuse, and give the same samples to the last bit.
 #pragma once
 
 #include "recordings/inside/text_columns.h"
 #include "recordings/inside/text_scan.h"
+#include "recordings/inside/text_shapes.h"
 
 #include <optional>
 #include <string>
@@ -37,7 +39,15 @@ private:
         bool in_last_cell; // or too few cells: a line cut off looks like this
     };
 
-    std::size_t take_plain_lines(const char* base, std::size_t k, bool behind_reach);
+    // The bytes of the plain lines read from `from` on; 0 when the next line is not plain or not whole.
+    std::size_t take_narrow_lines(std::string_view text, std::size_t from);
+    std::size_t take_wide_lines(std::string_view text, std::size_t from);
+    std::size_t take_shaped_lines(const char* lines, std::size_t bytes);
+    template <bool timed, std::size_t most_series>
+    std::size_t take_shapes(const char* lines, std::size_t bytes);
+    std::size_t room_for(std::size_t lines); // samples that may come now; the series are made so much longer
+    void keep(std::size_t lines);            // of which so many came
+
     std::optional<Fault> take_line(std::string_view line);
     std::optional<Fault> check_cells(const std::vector<std::string>& cells) const;
     std::optional<Fault> take_cells(const std::vector<std::string>& cells);
@@ -52,6 +62,7 @@ private:
 
     TextLayout layout_;
     ChosenColumns chosen_;
+    LineShapes shapes_;
     std::vector<std::size_t> columns_;       // of the series: vertical, then lateral
     std::vector<std::vector<float>> series_; // as written, in the file's unit
     std::size_t samples_ = 0;
@@ -60,6 +71,9 @@ private:
     double first_time_ = 0, last_time_ = 0;     // in the file's unit
     std::optional<std::size_t> usual_decimals_; // of the last column, when it always has as many
     std::string rate_source_;
+    bool narrow_ = true;          // the lines are short enough to have shapes
+    std::size_t usual_bytes_ = 1; // of a line
+    LineMasks masks_;
     CellEnds ends_;
 };
 

@@ -55,7 +55,7 @@ bool rises_evenly(const FirstNumbers& first) {
         return false;
     const double step = mean_step(first.values);
     for (std::size_t i = 1; i < first.values.size(); ++i)
-        if (!is_even_step(first.values[i] - first.values[i - 1], step, first.quantum))
+        if (!is_even_step(first.values[i] - first.values[i - 1], step, allowed_off(step, first.quantum)))
             return false;
     return step > 0;
 }
