@@ -14,7 +14,6 @@ export const ballMassLineWords = {
   aboveKey: 'heavier than 8 lb: left out of all advice',
   inRange: 'working range',
   above: 'heavier than 8 lb: left out of all advice',
-  rests: 'What the numbers say',
   balls: 'The balls',
   throwNext: 'Throw this next',
   nothingNext: 'These balls say enough for now; the same ones again on another day show a change.',
@@ -23,5 +22,4 @@ export const ballMassLineWords = {
   dayColumns: { day: 'Day', balls: 'Balls', slope: 'Slope', level: 'Speed at the middle mass' },
   drawing: (balls: number) => `Speed of ${balls} balls over their mass on a log axis, with the line through them and its 80 % band; the numbers stand in the table below.`,
   sources: 'Sources',
-  other: 'See every throw and day that is held for this thrower',
 };
