@@ -5,6 +5,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 seconds=${1:-60}
+export ASAN_OPTIONS=quarantine_size_mb=64 # freed memory is kept to be watched; with the usual 256 MB a long run nears the limit
 roots=build/fuzz/include_roots; mkdir -p $roots
 for module in values recordings; do
   mkdir -p $roots/$module; ln -sfn "$PWD/engine/$module" $roots/$module/$module
