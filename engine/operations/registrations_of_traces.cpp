@@ -39,7 +39,8 @@ std::string measured_words(const value& trace) {
         else
             line += "  (" + said(metric.at("error_words")) + ")";
         text += line + "\n";
-        if (said(metric.at("note")) != note && !said(metric.at("note")).empty()) // once for neighbours that share it
+        if (said(metric.at("note")) != note &&
+            !said(metric.at("note")).empty()) // once for neighbours that share it
             text += paragraph(said(metric.at("note")), 4);
         note = said(metric.at("note"));
     }

@@ -167,6 +167,11 @@ Result<ForceRecording> TextTable::finish(const RecordingGiven& given) {
     const auto found = rate(given);
     if (!found)
         return found.refusal();
+    if (!(*found >= lowest_rate_hz && *found <= highest_rate_hz))
+        return Refusal{RefusalCode::wrong_rate,
+                       "The file has " + format_shortest(*found) +
+                           " samples a second; a force trace has 50 to 20,000.",
+                       "rate_hz", format_shortest(*found) + " Hz", "50 to 20,000 Hz"};
     ForceRecording recording{*found, {}, {}};
     for (const auto& column : chosen_.vertical)
         recording.plates.push_back({layout_.columns[column.column].name, column.side, {}, {}});

@@ -146,6 +146,9 @@ TEST_CASE("the rate: from a time column in s or ms, from a header line, or from 
               "ine 5"));
     refused("t [s];Fz [N]\n0;1\n0.002;2\n0.004;3\n", RefusalCode::wrong_rate, at(1000)); // the times deny it
     refused("t [s];Fz [N]\n0;1\n0;2\n0;3\n", RefusalCode::wrong_rate);
+    CHECK(has(refused("t [s];Fz [N]\n0;1\n5001;3\n", RefusalCode::wrong_rate),
+              "50 to 20,000")); // found by the fuzzer
+    refused("t [s];Fz [N]\n0;1\n0.00001;3\n0.00002;3\n", RefusalCode::wrong_rate);
 }
 
 TEST_CASE("columns: by name, by number, by what is left; a total is no third plate; downward is turned") {
