@@ -51,8 +51,13 @@ Result<std::vector<TraceEvent>> TraceEvents::finish() const {
         if (event.movable)
             movable.push_back(event.key);
     for (const auto& [key, seconds] : given_.moved_events)
-        if (std::find(movable.begin(), movable.end(), key) == movable.end())
-            return refuse_unknown("moved_events." + key, key, movable);
+        if (std::find(movable.begin(), movable.end(), key) == movable.end()) {
+            Refusal refusal = refuse_unknown("event", key, movable);
+            refusal.sentence = "No event \"" + key + "\" of this effort can be moved; those that can are " +
+                               refusal.allowed + ".";
+            refusal.field = "moved_events." + key;
+            return refusal;
+        }
     std::vector<TraceEvent> events = events_;
     std::stable_sort(events.begin(), events.end(),
                      [](const TraceEvent& a, const TraceEvent& b) { return a.used_s < b.used_s; });

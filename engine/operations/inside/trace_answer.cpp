@@ -5,6 +5,7 @@
 #include "reports/sentences.h"
 #include "values/shortest_decimal.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace amentum {
@@ -131,7 +132,7 @@ TraceAnswer trace_answer(const KeptTrace& trace, const Result<TraceMeasurement>&
                        trace.date.text(),
                        trace.trial,
                        trace.file_name,
-                       static_cast<int>(trace.file_bytes),
+                       static_cast<int>(std::min<std::int64_t>(trace.file_bytes, 2'000'000'000)),
                        trace.file_digest,
                        trace.device,
                        trace.note,
