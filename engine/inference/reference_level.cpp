@@ -21,18 +21,18 @@ constexpr double usual_mass_kg[] = {66, 84};
 using Features = Eigen::Matrix<double, features, 1>;
 using Normal = Eigen::Matrix<double, features, features>;
 
-bool has_size(const Body& body) {
+bool has_size(const BodySize& body) {
     return body.stature_m && body.mass_kg;
 }
-bool young(const Body& body) {
+bool young(const BodySize& body) {
     return body.age_years < 18;
 }
-bool comparable(const Body& body) {
+bool comparable(const BodySize& body) {
     return !young(body) || has_size(body);
 }
 
 // Scales are chosen so that one unit of each is about one SD of a mixed roster.
-Features features_of(const Body& body) {
+Features features_of(const BodySize& body) {
     const double stature = body.stature_m.value_or(usual_stature_m[body.male]);
     const double mass = body.mass_kg.value_or(usual_mass_kg[body.male]);
     Features x;
@@ -85,7 +85,7 @@ Fit fit(std::span<const Measured> others) {
     return now;
 }
 
-std::string compared_with(std::size_t n, const Body& athlete) {
+std::string compared_with(std::size_t n, const BodySize& athlete) {
     std::string words = "compared with " + std::to_string(n) +
                         " others here, allowing for age below 18, sex, stature, body "
                         "mass and sport";
@@ -98,7 +98,7 @@ std::string compared_with(std::size_t n, const Body& athlete) {
 
 } // namespace
 
-ReferenceLevel estimate_reference_level(std::span<const Measured> others, const Body& athlete,
+ReferenceLevel estimate_reference_level(std::span<const Measured> others, const BodySize& athlete,
                                         const std::optional<DatedValue>& measured) {
     std::vector<Measured> used;
     for (const auto& other : others)

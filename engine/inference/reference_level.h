@@ -31,7 +31,7 @@
 
 namespace amentum {
 
-struct Body {
+struct BodySize {
     double age_years;
     bool male;
     std::optional<double> stature_m;
@@ -41,7 +41,7 @@ struct Body {
 };
 
 struct Measured {
-    Body body;
+    BodySize body;
     double value;    // on the test's scale (test_scale.h)
     double variance; // of the error of value
 };
@@ -55,7 +55,7 @@ struct ReferenceLevel {
 };
 
 // measured: empty when the athlete was not tested. Contract: variances above 0, statures and masses above 0.
-ReferenceLevel estimate_reference_level(std::span<const Measured> others, const Body& athlete,
+ReferenceLevel estimate_reference_level(std::span<const Measured> others, const BodySize& athlete,
                                         const std::optional<DatedValue>& measured);
 
 } // namespace amentum

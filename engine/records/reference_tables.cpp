@@ -125,6 +125,47 @@ StopSign stop_sign_of(ReferenceCells& cells) {
 const Columns stop_sign_columns{"key", "sentence", "urgent", "sources"};
 const std::string closing_key = "closing";
 
+struct BothSexes {
+    SegmentRow male, female;
+};
+BothSexes de_leva_row_of(ReferenceCells& cells) {
+    constexpr double tall_man_m = 1.741, tall_woman_m = 1.735; // whose lengths the table prints [DeLeva1996]
+    const auto row = [&](const std::string& sex, double stature) {
+        return SegmentRow{cells.needed("segment"),
+                          cells.needed("ends"),
+                          cells.number("mass_" + sex, 0.001, 1),
+                          cells.number("length_" + sex, 0.01, 2) / stature,
+                          cells.number("centre_" + sex, 0, 1),
+                          cells.number("radius_transverse_" + sex, 0.01, 1)};
+    };
+    cells.needed_list("sources");
+    return {row("male", tall_man_m), row("female", tall_woman_m)};
+}
+const Columns de_leva_columns{"segment",
+                              "ends",
+                              "mass_male",
+                              "mass_female",
+                              "length_male",
+                              "length_female",
+                              "centre_male",
+                              "centre_female",
+                              "radius_sagittal_male",
+                              "radius_sagittal_female",
+                              "radius_transverse_male",
+                              "radius_transverse_female",
+                              "radius_longitudinal_male",
+                              "radius_longitudinal_female",
+                              "sources"};
+
+SegmentRow winter_row_of(ReferenceCells& cells) {
+    cells.needed_list("sources");
+    return {cells.needed("segment"),        cells.needed("ends"),
+            cells.number("mass", 0.001, 1), cells.optional_number("length", 0.01, 1),
+            cells.number("centre", 0, 1),   cells.number("radius", 0.01, 1)};
+}
+const Columns winter_columns{"segment",         "ends",   "mass", "length", "centre", "radius",
+                             "radius_proximal", "sources"};
+
 std::optional<Refusal> check_columns(const std::string& file, const CsvTable& table, const Columns& columns) {
     const std::string where = file + ", line " + std::to_string(table.header_line) + ", ";
     for (const std::string& column : columns)
@@ -164,6 +205,22 @@ std::optional<Refusal> parse_rows(const Texts& texts, const std::string& file, c
     return std::nullopt;
 }
 
+std::optional<Refusal> parse_segments(const Texts& texts, SegmentTables& segments) {
+    std::vector<BothSexes> both;
+    std::vector<int> lines;
+    const std::string file = "segments_de_leva.csv";
+    if (auto r = parse_rows(texts, file, de_leva_columns, de_leva_row_of, both, lines))
+        return r;
+    for (auto& [male, female] : both) {
+        segments.de_leva_male.push_back(std::move(male));
+        segments.de_leva_female.push_back(std::move(female));
+    }
+    if (auto r =
+            parse_rows(texts, "segments_winter.csv", winter_columns, winter_row_of, segments.winter, lines))
+        return r;
+    return check_segment_rows(segments);
+}
+
 std::optional<Refusal> take_closing_sentence(ReferenceTables& tables, ReferenceLines& lines) {
     auto& signs = tables.stop_signs;
     auto closing =
@@ -198,8 +255,9 @@ const Caution* ReferenceTables::caution(std::string_view key) const {
 }
 
 std::vector<std::string> reference_file_names() {
-    return {"qualities.csv",       "test_kinds.csv",         "exercises.csv",   "cautions.csv",
-            "velocity_priors.csv", "attainable_changes.csv", "pitch_rules.csv", "stop_and_refer.csv"};
+    return {"qualities.csv",        "test_kinds.csv",         "exercises.csv",   "cautions.csv",
+            "velocity_priors.csv",  "attainable_changes.csv", "pitch_rules.csv", "stop_and_refer.csv",
+            "segments_de_leva.csv", "segments_winter.csv"};
 }
 
 Result<ReferenceTables> parse_reference_tables(const Texts& texts) {
@@ -225,6 +283,8 @@ Result<ReferenceTables> parse_reference_tables(const Texts& texts) {
         return *r;
     if (auto r = parse_rows(texts, "stop_and_refer.csv", stop_sign_columns, stop_sign_of, t.stop_signs,
                             at.stop_signs))
+        return *r;
+    if (auto r = parse_segments(texts, t.segments))
         return *r;
     if (auto r = take_closing_sentence(t, at))
         return *r;

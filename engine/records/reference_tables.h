@@ -12,6 +12,7 @@
 // Example: parse_reference_tables(texts)->exercise("rfe_split_squat_safety_bar")->one_sided == true
 #pragma once
 
+#include "body_mechanics/segment_tables.h"
 #include "inference/priors.h"
 #include "throwing_workload/pitch_rule.h"
 #include "values/exercise.h"
@@ -42,6 +43,7 @@ struct ReferenceTables {
     std::vector<AttainableChange> attainable_changes;
     std::vector<PitchRule> pitch_rules;
     std::vector<StopSign> stop_signs;
+    SegmentTables segments;   // of the body
     std::string stop_closing; // the sentence after the last sign: what this tool does not do
 
     // Null when there is none of that key.

@@ -9,7 +9,7 @@ namespace amentum {
 namespace {
 
 using enum RefusalCode;
-constexpr std::array<RefusalKind, 26> table{{
+constexpr std::array<RefusalKind, 28> table{{
     {missing_field, "missing_field", "A field that is needed was not given."},
     {unknown_field, "unknown_field", "The request has no field of that name."},
     {wrong_type, "wrong_type", "The field holds text where a number is needed, or the like."},
@@ -43,6 +43,9 @@ constexpr std::array<RefusalKind, 26> table{{
     {peak_at_end, "peak_at_end", "The pull was still rising when the trace ended."},
     {trials_disagree, "trials_disagree", "Trials of one test lie further apart than its method allows."},
     {not_this_effort, "not_this_effort", "The trace does not show the effort it is said to show."},
+    {no_such_posture, "no_such_posture", "No posture of this body stands in balance in this set-up."},
+    {over_determined, "over_determined",
+     "More settings are given than the lift leaves free: posture and balance would contradict each other."},
 }};
 
 std::string joined(std::span<const std::string> words) {

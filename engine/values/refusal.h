@@ -41,6 +41,8 @@ enum class RefusalCode {
     peak_at_end = 608,           // the pull was still rising when the trace ended
     trials_disagree = 609,       // trials further apart than the method allows
     not_this_effort = 610,       // the trace does not show the effort it is said to show
+    no_such_posture = 701,       // no posture of this body stands in balance in this set-up
+    over_determined = 702, // more settings than the lift leaves free: posture and balance would contradict
 };
 
 struct Refusal {

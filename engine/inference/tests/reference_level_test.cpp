@@ -11,7 +11,7 @@ using namespace amentum;
 
 namespace {
 
-Body adult(double mass) {
+BodySize adult(double mass) {
     return {24, true, 1.85, mass, false, false};
 }
 
@@ -77,7 +77,7 @@ TEST_CASE("with few others the level is less certain") {
 
 TEST_CASE("below 18 nobody is compared without stature and body mass") {
     auto roster = made_roster(30, 7);
-    Body young{14, true, std::nullopt, 60, false, false};
+    BodySize young{14, true, std::nullopt, 60, false, false};
     const auto open = estimate_reference_level(roster, young, DatedValue{0, std::log(60), 0.0016});
     CHECK(open.z.variance == 1);
     CHECK(open.compared_with == 0);

@@ -41,9 +41,9 @@ std::string model_of(const FacilityView& view, const ReferenceTables& tables, co
 
 } // namespace
 
-Body body_of(const FacilityView& view, const Athlete& athlete, Date today) {
-    Body body{decimal_years(athlete.birth_date, today), athlete.sex == Sex::male,       {}, {},
-              athlete.sport == Sport::softball,         athlete.sport == Sport::javelin};
+BodySize body_of(const FacilityView& view, const Athlete& athlete, Date today) {
+    BodySize body{decimal_years(athlete.birth_date, today), athlete.sex == Sex::male,       {}, {},
+                  athlete.sport == Sport::softball,         athlete.sport == Sport::javelin};
     if (athlete.stature)
         body.stature_m = athlete.stature->metres();
     if (const auto* taped = view.one_series(athlete.id.text, "stature"))

@@ -23,6 +23,6 @@ struct LimiterWork {
 LimiterWork limiter_work(const FacilityView&, const ReferenceTables&, const Athlete&, Date today);
 // Where the athlete stands in one test kind against the others here, on the kind's scale.
 ReferenceLevel level_in(const FacilityView&, const TestKind&, const Athlete&, Date today);
-Body body_of(const FacilityView&, const Athlete&, Date today);
+BodySize body_of(const FacilityView&, const Athlete&, Date today);
 
 } // namespace amentum

@@ -73,10 +73,14 @@ int place_in_order(RefusalCode code) {
         return 24;
     case RefusalCode::not_this_effort:
         return 25;
+    case RefusalCode::no_such_posture:
+        return 26;
+    case RefusalCode::over_determined:
+        return 27;
     }
     return -1;
 }
-constexpr int codes = 26;
+constexpr int codes = 28;
 
 } // namespace
 

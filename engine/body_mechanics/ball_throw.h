@@ -1,0 +1,53 @@
+// Which moments throw this ball overhead, at the motion given?
+//
+// A chain from the base up: kneeling, thigh - trunk - arms; standing, shank - thigh - trunk - arms; both arms move
+// together, upper arms, forearms, hands with the ball. Inclinations, rates and accelerations of each link in W are given
+// (from film); solve_chain does the rest. Moments are those of both sides together.
+// Units: degrees, deg/s, deg/s2 at this interface; N m. Inclination: direction of the link from its base end, 0 = forward
+// level, 90 = up.
+// Ranges: ball 0.05 to 10 kg; rates within +-2000 deg/s, accelerations within +-60000 deg/s2 (proposals).
+// Warnings: kneeling throws use 4 to 6 lb and at most 8, because speed is the point (common practice, no source).
+// What it cannot tell: the motion itself; how the two arms share; the spin of trunk and shoulder about their long axes;
+// the elbow's sideways (valgus) moment.
+#pragma once
+
+#include "body_mechanics/body.h"
+
+#include <string>
+#include <vector>
+
+namespace amentum {
+
+enum class ThrowStance { kneeling, standing };
+template <>
+inline constexpr std::array<std::pair<ThrowStance, std::string_view>, 2> words_of<ThrowStance>{
+    {{ThrowStance::kneeling, "kneeling"}, {ThrowStance::standing, "standing"}}};
+
+struct LinkMotion {
+    Angle inclination;
+    double rate = 0;         // deg/s
+    double acceleration = 0; // deg/s2
+};
+
+struct OverheadThrow {
+    ThrowStance stance;
+    Mass ball;
+    std::optional<LinkMotion> shank; // standing only
+    LinkMotion thigh, trunk, upper_arm, forearm;
+};
+
+struct ThrowLoads { // N m; positive turns the next link from x to y (backward, when it points up)
+    double elbow, shoulder, hip, knee;
+    std::optional<double> ankle; // standing
+    Vector2 ball_velocity;       // m/s
+    Vector2 ball_acceleration;   // m/s2
+    Vector2 base_force;          // by the floor, N
+    double hip_static;           // the same posture held still
+    double shoulder_static;
+    std::array<Vector2, 7> points; // ankle (or knee), knee, hip, shoulder, elbow, wrist, ball
+    std::vector<std::string> warnings;
+};
+
+Result<ThrowLoads> measure_ball_throw(const Body& body, const OverheadThrow& thrown);
+
+} // namespace amentum

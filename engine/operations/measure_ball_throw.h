@@ -1,0 +1,54 @@
+// measure_ball_throw: joint moments of an overhead ball throw, kneeling or standing, at a motion read from film.
+//
+// body_mechanics/ball_throw.h. Inclinations from forward level, 90 up; rates and accelerations left out count as zero
+// and are said to. Keeps nothing.
+#pragma once
+
+#include "operations/solve_setup.h"
+
+namespace amentum {
+
+struct MeasureBallThrowRequest : BodyRequest {
+    std::string stance; // kneeling, standing
+    std::optional<double> ball_kg, ball_lb;
+    std::optional<double> shank_deg; // standing only
+    double thigh_deg, trunk_deg, upper_arm_deg, forearm_deg;
+    std::optional<double> shank_rate, thigh_rate, trunk_rate, upper_arm_rate, forearm_rate; // deg/s
+    std::optional<double> shank_acceleration, thigh_acceleration, trunk_acceleration, upper_arm_acceleration,
+        forearm_acceleration; // deg/s2
+};
+BOOST_DESCRIBE_STRUCT(MeasureBallThrowRequest, (BodyRequest),
+                      (stance, ball_kg, ball_lb, shank_deg, thigh_deg, trunk_deg, upper_arm_deg, forearm_deg,
+                       shank_rate, thigh_rate, trunk_rate, upper_arm_rate, forearm_rate, shank_acceleration,
+                       thigh_acceleration, trunk_acceleration, upper_arm_acceleration, forearm_acceleration))
+
+struct ShownThrowJoint {
+    std::string joint; // elbow, shoulder, hip, knee, ankle
+    std::string name;
+    double moment; // N m, both sides together; positive throws: turns what lies above it forward
+    double still;  // the same posture held still
+    std::string words;
+};
+BOOST_DESCRIBE_STRUCT(ShownThrowJoint, (), (joint, name, moment, still, words))
+
+struct MeasureBallThrowAnswer {
+    ShownBody body;
+    std::string stance;
+    double ball; // in ball_unit
+    std::string ball_unit;
+    ShownEstimate ball_speed; // facility's unit; no interval of its own: low = high = value
+    std::vector<ShownThrowJoint> joints;
+    DrawnSetup drawing;
+    std::string drawing_words;
+    std::vector<std::string> words;
+    std::vector<std::string> cautions;
+    std::string cannot_tell;
+    std::vector<std::string> sources;
+};
+BOOST_DESCRIBE_STRUCT(MeasureBallThrowAnswer, (),
+                      (body, stance, ball, ball_unit, ball_speed, joints, drawing, drawing_words, words,
+                       cautions, cannot_tell, sources))
+
+Result<MeasureBallThrowAnswer> measure_ball_throw(Workplace&, const MeasureBallThrowRequest&);
+
+} // namespace amentum
