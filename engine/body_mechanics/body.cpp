@@ -113,20 +113,22 @@ Result<Body> scale_body(const SegmentTables& tables, const BodyGiven& given) {
         head_top = head_base + h.length;
         parts.push_back(*head);
     }
-    return Body{given,
-                std::move(parts),
-                link(Segment::shank),
-                link(Segment::thigh),
-                link(Segment::upper_arm),
-                link(Segment::forearm),
-                link(Segment::hand),
-                trunk,
-                head_top,
-                ankle_height,
-                foot.length,
-                foot.mass,
-                foot_inertia,
-                {foot_ahead, -ankle_height / 2}};
+    Body body{given,
+              {},
+              link(Segment::shank),
+              link(Segment::thigh),
+              link(Segment::upper_arm),
+              link(Segment::forearm),
+              link(Segment::hand),
+              trunk,
+              head_top,
+              ankle_height,
+              foot.length,
+              foot.mass,
+              foot_inertia,
+              {foot_ahead, -ankle_height / 2}};
+    body.parts = std::move(parts); // after the links were read from them
+    return body;
 }
 
 double centre_of_head_arms_trunk(const Body& body) {

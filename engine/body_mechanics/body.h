@@ -72,9 +72,12 @@ struct Body {
     double foot_inertia; // about its centre
     Vector2 foot_centre; // from the ankle, sole on the floor
     double mass() const { return given.mass.kilograms(); }
-    double arm_mass() const { return upper_arm.mass + forearm.mass + hand.mass; } // one
-    double leg_mass() const { return thigh.mass + shank.mass + foot_mass; }       // one
-    double heel() const { return -0.25 * foot_length; }                           // ahead of the ankle
+    double arm_length() const { return upper_arm.length + forearm.length + hand.length; } // to the grip
+    double arm_mass() const { return upper_arm.mass + forearm.mass + hand.mass; }         // one
+    double leg_mass() const { return thigh.mass + shank.mass + foot_mass; }               // one
+    // Of all parts: body mass within the table's rounding. The mechanics weighs the parts.
+    double mass_of_parts() const { return trunk.mass + 2 * (arm_mass() + leg_mass()); }
+    double heel() const { return -0.25 * foot_length; } // ahead of the ankle
     double toe() const { return 0.75 * foot_length; }
 };
 

@@ -48,7 +48,7 @@ struct Weight { // one of the parts that hang on the hips: trunk, arms, load
 };
 
 struct Pose {
-    Setup setup; // as solved: every setting of the lift that has an angle or a length is filled in
+    Setup setup; // as given; what balance solved stands in the inclinations below
     int legs;
     double shin, thigh, trunk; // inclinations
     double forearm = 0;        // pull-up: lean of the forearm

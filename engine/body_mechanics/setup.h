@@ -96,6 +96,7 @@ struct Setup {
     std::optional<double> rear_share =
         {}; // of the vertical force under both feet; none: the lift's own (rear_share.h)
     Force rear_force_x = Force::newtons(0); // forward force under the rear foot
+    std::optional<double> load_along = {};  // of the bar, from the hip, of the trunk's length: 0 to 1.2
     std::optional<Length> load_ahead = {};  // of the bar, square to the trunk, from the shoulder's line
 };
 
