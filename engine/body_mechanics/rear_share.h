@@ -9,6 +9,7 @@
 #pragma once
 
 #include "body_mechanics/setup.h"
+#include "measurement/split_squat.h"
 
 namespace amentum {
 
@@ -21,12 +22,12 @@ struct RearShare {
 constexpr std::optional<RearShare> rear_share_of(Lift lift) {
     switch (lift) {
     case Lift::rear_foot_raised_split_squat:
-        return RearShare{0.1564, 0.036};
+        return RearShare{1 - lead_share_rear_raised, lead_share_sd};
     case Lift::split_squat:
     case Lift::lunge:
-        return RearShare{0.25, 0.036};
+        return RearShare{1 - lead_share_on_floor, lead_share_sd};
     case Lift::step_up:
-        return RearShare{0, 0.036};
+        return RearShare{0, lead_share_sd};
     default:
         return std::nullopt;
     }

@@ -28,6 +28,10 @@ inline constexpr std::array<std::pair<LeadLegModel, std::string_view>, 3> words_
      {LeadLegModel::model_b, "model_b"},
      {LeadLegModel::split_squat, "split_squat"}}};
 
+inline constexpr double lead_share_rear_raised = 0.8436; // of the vertical force [Helme2020]
+inline constexpr double lead_share_sd = 0.036;           // [Helme2020]
+inline constexpr double lead_share_on_floor = 0.75;      // [McCurdy2017]
+
 // In kilograms.
 Result<Estimate> estimate_lead_leg_load(LeadLegModel model, Sex sex, Mass body_mass, Mass external_load);
 

@@ -1,0 +1,13 @@
+// The published methods of this module, each callable by itself (docs/methods/). They read the segment tables given.
+#pragma once
+
+#include "body_mechanics/segment_tables.h"
+#include "values/method.h"
+
+#include <vector>
+
+namespace amentum::body_mechanics {
+
+std::vector<Method> methods(const SegmentTables& tables);
+
+} // namespace amentum::body_mechanics
