@@ -11,7 +11,7 @@ namespace {
 using enum Setting;
 constexpr std::array raised{stance, pad_height, trunk_lean, shin_lean, thigh, clearance};
 constexpr std::array split{stance, trunk_lean, shin_lean, thigh, clearance};
-constexpr std::array stepping{stance, box_height, trunk_lean, shin_lean, thigh, clearance};
+constexpr std::array stepping{stance, box_height, trunk_lean, shin_lean, thigh};
 constexpr std::array squatting{trunk_lean, shin_lean, thigh, knee};
 constexpr std::array pulling{handle_height, shin_lean, knee};
 constexpr std::array hanging{elbow};
@@ -43,7 +43,8 @@ Result<Done> need_one(const Setup& setup, Setting a, Setting b) {
         return refuse_missing(name_of(a), "one of " + both + "; balance gives the other");
     if (has_a && has_b)
         return Refusal{RefusalCode::over_determined,
-                       "Please give only one of " + both + ": with both, posture and balance would contradict each other.",
+                       "Please give only one of " + both +
+                           ": with both, posture and balance would contradict each other.",
                        name_of(b), "both", "one of " + both};
     return Done{};
 }
@@ -54,17 +55,18 @@ Result<Done> check_choices(const Setup& setup) {
     case Lift::split_squat:
     case Lift::lunge:
     case Lift::step_up: {
-        constexpr std::array of_raised{stance, pad_height}, of_step{stance, box_height};
+        constexpr std::array of_raised{stance, pad_height};
+        constexpr std::array of_step{stance, box_height, thigh};
         constexpr std::array of_split{stance};
-        const std::span<const Setting> needed = setup.lift == Lift::rear_foot_raised_split_squat
-                                                    ? std::span<const Setting>(of_raised)
-                                                : setup.lift == Lift::step_up ? std::span<const Setting>(of_step)
-                                                                              : std::span<const Setting>(of_split);
+        const std::span<const Setting> needed =
+            setup.lift == Lift::rear_foot_raised_split_squat ? std::span<const Setting>(of_raised)
+            : setup.lift == Lift::step_up                    ? std::span<const Setting>(of_step)
+                                                             : std::span<const Setting>(of_split);
         if (const auto all = need_all(setup, needed); !all)
             return all.refusal();
         if (const auto lean = need_one(setup, trunk_lean, shin_lean); !lean)
             return lean.refusal();
-        return need_one(setup, thigh, clearance);
+        return setup.lift == Lift::step_up ? Result<Done>(Done{}) : need_one(setup, thigh, clearance);
     }
     case Lift::back_squat:
     case Lift::front_squat:
@@ -77,8 +79,7 @@ Result<Done> check_choices(const Setup& setup) {
             return refuse_missing("handle_height", "the height of the grip at the start of the pull");
         return need_one(setup, shin_lean, knee);
     case Lift::pull_up:
-        return setup.elbow ? Result<Done>(Done{})
-                                                      : refuse_missing("elbow", "how far the elbows are bent");
+        return setup.elbow ? Result<Done>(Done{}) : refuse_missing("elbow", "how far the elbows are bent");
     }
     assert(!"every lift has its choices");
     return Done{};

@@ -6,7 +6,7 @@
 //   lift                             needs                                                    balance solves
 //   rear_foot_raised_split_squat     stance, pad_height, depth, one of trunk_lean, shin_lean  the other of the two
 //   split_squat, lunge               stance, depth, one of trunk_lean, shin_lean              the other
-//   step_up                          stance, box_height, depth, one of trunk_lean, shin_lean  the other
+//   step_up                          stance, box_height, thigh, one of trunk_lean, shin_lean  the other
 //   back_squat, front_squat          depth or knee, one of trunk_lean, shin_lean              the other
 //   hex_bar_deadlift, straight_bar_deadlift   handle_height, one of shin_lean, knee           hips and trunk
 //   pull_up                          elbow                                                    the forearm's lean

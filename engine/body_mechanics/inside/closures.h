@@ -8,7 +8,8 @@ namespace amentum {
 // Two feet one behind the other. The lead leg, trunk and load stand on the front foot; the rear leg reaches from the hip
 // to its hold by two links, knee forward: thigh and shank to the ankle of a foot on its ball (heel raised, the foot 60
 // degrees steep), or to the laces on a pad, 0.10 m beyond the ankle (both assumptions of this project, no source).
-// Rear force: (rear_force_x, share of all weight) at the hold.
+// Rear force: (rear_force_x, share of all weight) at the hold. A rear foot on the floor that carries nothing (step-up)
+// hangs from a straight leg when it does not reach.
 Result<Pose> solve_split_stance(const Body& body, const Setup& setup);
 
 // Two feet side by side, both legs alike: squats by depth and one lean, pulls by handle height and one of shin and knee.

@@ -49,7 +49,8 @@ TrunkLoad trunk_load(const Body& body, const Setup& setup, const HoldPlace& plac
     if (place.arms == ArmsAt::hanging) // everything in the hands hangs under the shoulder
         return {body.trunk.mass + arms + load, trunk_moment + (arms + load) * body.trunk.length, 0};
     return {body.trunk.mass + arms + load,
-            trunk_moment + arms * place.arms_along * body.trunk.length + load * place.along * body.trunk.length,
+            trunk_moment + arms * place.arms_along * body.trunk.length +
+                load * place.along * body.trunk.length,
             arms * place.arms_ahead + load * place.ahead};
 }
 
@@ -115,7 +116,13 @@ LegMoments lead_moments(const Body& body, const Pose& pose) {
     const double shank_share = 1 - body.shank.centre / body.shank.length;
     const double thigh_share = body.thigh.centre / body.thigh.length;
     const std::array<ChainLink, 3> leg{{
-        {legs * body.foot_mass, 0, pose.front.p_WP, A, A + body.foot_centre, {0, 0}, 0,
+        {legs * body.foot_mass,
+         0,
+         pose.front.p_WP,
+         A,
+         A + body.foot_centre,
+         {0, 0},
+         0,
          {pose.front.force, pose.front.p_WP, 0}},
         {legs * body.shank.mass, 0, A, K, A + shank_share * (K - A)},
         {legs * body.thigh.mass, 0, K, H, H + thigh_share * (K - H)},

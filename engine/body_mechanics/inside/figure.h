@@ -18,7 +18,8 @@ struct TrunkLoad {
     double cosine;
     double moment(double trunk) const { return sine * std::sin(trunk) + cosine * std::cos(trunk); }
 };
-TrunkLoad trunk_load(const Body& body, const Setup& setup, const HoldPlace& place); // not for a bar in the hands
+TrunkLoad trunk_load(const Body& body, const Setup& setup,
+                     const HoldPlace& place); // not for a bar in the hands
 
 // Knee and hip over an ankle.
 struct LegPoints {

@@ -54,7 +54,8 @@ void hang_body(Pose& pose, const Body& body, Vector2 S) {
     const double legs = 2 * body.leg_mass();
     const Vector2 foot = A + body.foot_centre;
     // The mass centre of both legs counts straight under the hips: feet hang relaxed.
-    const double y = (2 * (body.thigh.mass * thigh.y + body.shank.mass * shank.y + body.foot_mass * foot.y)) / legs;
+    const double y =
+        (2 * (body.thigh.mass * thigh.y + body.shank.mass * shank.y + body.foot_mass * foot.y)) / legs;
     pose.above_hips[5] = {legs, {H.x, y}};
 }
 
@@ -63,8 +64,8 @@ void hang_body(Pose& pose, const Body& body, Vector2 S) {
 Result<Pose> solve_hanging(const Body& body, const Setup& setup) {
     const double bend = setup.elbow->radians(), below = mass_below_shoulders(body, setup);
     const double total = below + 2 * body.arm_mass();
-    const double reach = body.arm_length() + body.trunk.length +
-                         body.thigh.length + body.shank.length + body.ankle_height;
+    const double reach =
+        body.arm_length() + body.trunk.length + body.thigh.length + body.shank.length + body.ankle_height;
     const Vector2 grip{0, reach + feet_over_floor};
     const auto centre_of_mass = [&](double lean) {
         const Arms arms = arms_at(body, grip, lean, bend);

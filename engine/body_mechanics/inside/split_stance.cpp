@@ -10,10 +10,10 @@ namespace amentum {
 namespace {
 
 constexpr double degree = std::numbers::pi / 180;
-constexpr double laces_beyond_ankle = 0.10;   // m, from the ankle to where the laces rest
+constexpr double laces_beyond_ankle = 0.10; // m, from the ankle to where the laces rest
 constexpr double rear_foot_pitch = 60 * degree;
-constexpr double lowest_knee = 0.03;          // m, of the rear knee's centre over the floor
-constexpr double ball_ahead_share = 0.47;     // of the foot's length, from the ankle to the ball of the foot
+constexpr double lowest_knee = 0.03;      // m, of the rear knee's centre over the floor
+constexpr double ball_ahead_share = 0.47; // of the foot's length, from the ankle to the ball of the foot
 
 // The rear foot: where it rests, and the far end of the two links that reach for it.
 struct RearHold {
@@ -32,21 +32,29 @@ RearHold rear_hold(const Body& body, const Setup& setup) {
     const double floor_y = setup.box_height ? -setup.box_height->metres() : 0;
     const Vector2 ball{back, floor_y};
     const double ball_to_ankle = std::hypot(ball_ahead_share * body.foot_length, body.ankle_height);
-    const Vector2 ankle = ball + ball_to_ankle * Vector2{-std::cos(rear_foot_pitch), std::sin(rear_foot_pitch)};
+    const Vector2 ankle =
+        ball + ball_to_ankle * Vector2{-std::cos(rear_foot_pitch), std::sin(rear_foot_pitch)};
     return {ball, ankle, body.shank.length, floor_y};
 }
 
 struct RearLeg {
-    Vector2 knee, ankle, foot_centre;
+    Vector2 knee, ankle, hold, foot_centre;
 };
 
-// Seen from the hip, the knee lies on the left of the line to the foot: forward, since the foot is below.
-std::optional<RearLeg> reach_back(const Body& body, const RearHold& hold, Vector2 hip) {
+// Seen from the hip, the knee lies on the left of the line to the foot: forward, since the foot is below. A foot that
+// carries nothing need not reach: it hangs from a straight leg toward the place it left.
+std::optional<RearLeg> reach_back(const Body& body, const RearHold& hold, Vector2 hip, bool may_hang) {
     const auto knee = two_link(hip, hold.p_WE, body.thigh.length, hold.lower);
+    if (!knee && may_hang && length(hold.p_WE - hip) > hold.lower) {
+        const Vector2 down = (1 / length(hold.p_WE - hip)) * (hold.p_WE - hip);
+        const Vector2 hung = hip + body.thigh.length * down, ankle = hung + body.shank.length * down;
+        const Vector2 ball = ankle + hold.p_WR - hold.p_WE;
+        return RearLeg{hung, ankle, ball, 0.5 * (ankle + ball)};
+    }
     if (!knee)
         return std::nullopt;
     const Vector2 ankle = *knee + (body.shank.length / hold.lower) * (hold.p_WE - *knee);
-    return RearLeg{*knee, ankle, 0.5 * (ankle + hold.p_WR)};
+    return RearLeg{*knee, ankle, hold.p_WR, 0.5 * (ankle + hold.p_WR)};
 }
 
 Vector2 shank_centre(const Body& body, const RearLeg& leg) {
@@ -61,7 +69,8 @@ public:
     SplitStance(const Body& body, const Setup& setup)
         : body_(body), setup_(setup), place_(hold_place(setup)), hold_(rear_hold(body, setup)),
           load_(trunk_load(body, setup, place_)),
-          share_(setup.rear_share.value_or(rear_share_of(setup.lift)->share)) {
+          share_(setup.rear_share.value_or(rear_share_of(setup.lift)->share)),
+          hangs_(share_ == 0 && setup.lift != Lift::rear_foot_raised_split_squat) {
         const double weight = (body.mass_of_parts() + setup.load.kilograms()) * lift_gravity;
         rear_force_ = {setup.rear_force_x.newtons(), share_ * weight};
         front_y_ = weight - rear_force_.y;
@@ -69,14 +78,15 @@ public:
     }
 
     Result<Pose> solve() const {
-        return setup_.thigh ? with_thigh(setup_.thigh->radians()) : with_clearance(setup_.clearance->metres());
+        return setup_.thigh ? with_thigh(setup_.thigh->radians())
+                            : with_clearance(setup_.clearance->metres());
     }
 
 private:
     // Centre of pressure of the front foot beyond the one asked for.
     double pressure_miss(const Inclinations& a) const {
         const LegPoints lead = lead_leg_points(body_, a.shin, a.thigh);
-        const auto rear = reach_back(body_, hold_, lead.hip);
+        const auto rear = reach_back(body_, hold_, lead.hip, hangs_);
         if (!rear)
             return no_posture_here;
         const double mass_x = lead_leg_moment(body_, lead) + load_.mass * lead.hip.x + load_.moment(a.trunk) +
@@ -91,12 +101,18 @@ private:
     BalanceRoot balanced(double thigh) const {
         if (setup_.trunk_lean) {
             const double trunk = setup_.trunk_lean->radians();
-            return find_balance([&](double shin) { return pressure_miss({shin, thigh, trunk}); }, -30 * degree,
-                                60 * degree, 12);
+            return find_balance(
+                [&](double shin) {
+                    return pressure_miss({shin, thigh, trunk});
+                },
+                -30 * degree, 60 * degree, 6);
         }
         const double shin = setup_.shin_lean->radians();
-        return find_balance([&](double trunk) { return pressure_miss({shin, thigh, trunk}); }, -30 * degree,
-                            85 * degree, 12);
+        return find_balance(
+            [&](double trunk) {
+                return pressure_miss({shin, thigh, trunk});
+            },
+            -30 * degree, 85 * degree, 6);
     }
     Inclinations angles(double thigh, double solved) const {
         return setup_.trunk_lean ? Inclinations{solved, thigh, setup_.trunk_lean->radians()}
@@ -122,22 +138,24 @@ private:
             if (!root.at)
                 return no_posture_here;
             const auto a = angles(thigh, *root.at);
-            const auto rear = reach_back(body_, hold_, lead_leg_points(body_, a.shin, a.thigh).hip);
+            const auto rear = reach_back(body_, hold_, lead_leg_points(body_, a.shin, a.thigh).hip, hangs_);
             return rear ? rear->knee.y - hold_.floor_y - clearance : no_posture_here;
         };
-        const BalanceRoot depth = find_balance(knee_miss, 15 * degree, 120 * degree, 15);
+        const BalanceRoot depth = find_balance(knee_miss, 15 * degree, 120 * degree, 8);
         if (depth.at)
             return with_thigh(*depth.at);
         if (!depth.any_posture)
             return out_of_reach();
-        return refuse_posture("clearance", depth.nearest_miss > 0
-                                               ? "The rear knee never comes that low in this stance."
-                                               : "The rear knee is lower than that in every posture of this stance.");
+        return refuse_posture("clearance",
+                              depth.nearest_miss > 0
+                                  ? "The rear knee never comes that low in this stance."
+                                  : "The rear knee is lower than that in every posture of this stance.");
     }
 
     Refusal out_of_reach() const {
-        return refuse_posture("stance", "The rear leg does not reach: no posture joins the hip to where the rear foot "
-                                        "rests. A shorter stance or a lower rest may.");
+        return refuse_posture("stance",
+                              "The rear leg does not reach: no posture joins the hip to where the rear foot "
+                              "rests. A shorter stance or a lower rest may.");
     }
 
     Result<Pose> posed(const Inclinations& a) const {
@@ -145,14 +163,14 @@ private:
         pose.legs = 1;
         place_figure(pose, body_, a, place_);
         const Vector2 H = pose.at(Mark::hip);
-        const auto rear = reach_back(body_, hold_, H);
+        const auto rear = reach_back(body_, hold_, H, hangs_);
         if (!rear)
             return out_of_reach();
-        pose.at(Mark::rear_hold) = hold_.p_WR;
+        pose.at(Mark::rear_hold) = rear->hold;
         pose.at(Mark::rear_ankle) = rear->ankle;
         pose.at(Mark::rear_knee) = rear->knee;
         pose.rear_share = share_;
-        pose.rear = FootForce{rear_force_, hold_.p_WR};
+        pose.rear = FootForce{rear_force_, rear->hold};
         pose.front = {{-rear_force_.x, front_y_}, {pressure_miss(a) + target_, 0}};
         pose.lead = lead_moments(body_, pose);
         pose.rear_leg = rear_moments(*rear, H);
@@ -166,7 +184,7 @@ private:
 
     LegMoments rear_moments(const RearLeg& leg, Vector2 H) const {
         const std::array<ChainLink, 3> links{{
-            {body_.foot_mass, 0, hold_.p_WR, leg.ankle, leg.foot_centre, {0, 0}, 0, {rear_force_, hold_.p_WR, 0}},
+            {body_.foot_mass, 0, leg.hold, leg.ankle, leg.foot_centre, {0, 0}, 0, {rear_force_, leg.hold, 0}},
             {body_.shank.mass, 0, leg.ankle, leg.knee, shank_centre(body_, leg)},
             {body_.thigh.mass, 0, leg.knee, H, thigh_centre(body_, leg, H)},
         }};
@@ -181,6 +199,7 @@ private:
     RearHold hold_;
     TrunkLoad load_;
     double share_;
+    bool hangs_; // the rear foot carries nothing
     Vector2 rear_force_;
     double front_y_;
     double target_;

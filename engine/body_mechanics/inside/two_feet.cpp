@@ -14,8 +14,8 @@ class TwoFeet {
 public:
     TwoFeet(const Body& body, const Setup& setup)
         : body_(body), setup_(setup), place_(hold_place(setup)), load_(trunk_load(body, setup, place_)),
-          arm_(body.arm_length()),
-          mass_(body.mass_of_parts() + setup.load.kilograms()), target_(setup.pressure_share * body.foot_length) {}
+          arm_(body.arm_length()), mass_(body.mass_of_parts() + setup.load.kilograms()),
+          target_(setup.pressure_share * body.foot_length) {}
 
     Result<Pose> solve_squat() const {
         const bool lean_known = setup_.trunk_lean.has_value();
@@ -42,8 +42,9 @@ public:
         const double low = setup_.shin_lean ? 0 : -15 * degree, high = (setup_.shin_lean ? 150 : 60) * degree;
         const BalanceRoot root = find_balance(miss, low, high, 30);
         if (!root.any_posture)
-            return refuse_posture("handle_height", "The arms do not reach: no posture of this body has the hands at "
-                                                   "that height.");
+            return refuse_posture("handle_height",
+                                  "The arms do not reach: no posture of this body has the hands at "
+                                  "that height.");
         if (!root.at)
             return out_of_balance(root, setup_.shin_lean ? "shin_lean" : "knee");
         const auto start = start_at(*root.at);
@@ -74,7 +75,7 @@ private:
 
     std::optional<Start> hex_start(double shin, double thigh, const LegPoints& lead) const {
         const double cosine = (setup_.handle_height->metres() + arm_ - lead.hip.y) / body_.trunk.length;
-        if (!(cosine >= -1 && cosine <= 1))
+        if (!(cosine >= 0 && cosine <= 1)) // a trunk no lower than level
             return std::nullopt;
         const double trunk = std::acos(cosine);
         return Start{{shin, thigh, trunk}, trunk_moment(trunk), std::nullopt};
@@ -84,12 +85,13 @@ private:
         const auto bar = bar_place(lead);
         if (!bar)
             return std::nullopt;
-        // Left of bar -> hip lies above it: the shoulder over the bar.
         const auto shoulder = two_link(lead.hip, *bar, body_.trunk.length, arm_);
         const auto other = two_link(*bar, lead.hip, arm_, body_.trunk.length);
         if (!shoulder)
             return std::nullopt;
-        const Vector2 S = shoulder->y > other->y ? *shoulder : *other;
+        const Vector2 S = shoulder->y > other->y ? *shoulder : *other; // over the bar
+        if (S.y < lead.hip.y)                                          // a trunk no lower than level
+            return std::nullopt;
         const Vector2 HS = S - lead.hip, arms = (1 / arm_) * (*bar - S);
         const double ua = body_.upper_arm.centre, fa = body_.upper_arm.length + body_.forearm.centre;
         const double ha = body_.upper_arm.length + body_.forearm.length + body_.hand.centre;
@@ -104,7 +106,8 @@ private:
     std::optional<Vector2> bar_place(const LegPoints& lead) const {
         const double height = setup_.handle_height->metres();
         const Vector2 A{0, body_.ankle_height};
-        const auto [from, to] = height <= lead.knee.y ? std::pair{A, lead.knee} : std::pair{lead.knee, lead.hip};
+        const auto [from, to] =
+            height <= lead.knee.y ? std::pair{A, lead.knee} : std::pair{lead.knee, lead.hip};
         const Vector2 line = to - from;
         if (!(line.y > 0.05) || height < from.y || height > to.y)
             return std::nullopt;
