@@ -15,6 +15,7 @@ std::vector<Operation> record_operations();       // records in and out, tests, 
 std::vector<Operation> answer_operations();       // roster, thrower, limiters, changes, test day
 std::vector<Operation> trace_operations();        // force traces: measure, keep, look again
 std::vector<Operation> line_operations();         // over ball masses, over bar loads
+std::vector<Operation> setup_operations();        // postures of lifts: body, set-up, equal demand
 std::vector<Operation> repeat_operations();       // a test's own error, joint ranges, the two sides
 std::vector<Operation> prescription_operations(); // blocks, loads, cautions, catalogue, methods
 

@@ -497,6 +497,57 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/describe_body": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** This body as a chain of links: every length, mass and centre, and where it came from. */
+        get: operations["describe_body"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/solve_setup": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The posture that balances a lift as it is set up, what hip and knee do in it, and the set-up that gives what is wanted. */
+        get: operations["solve_setup"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/solve_equivalent": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The load of other ways to hold a lift that asks the same of the lead leg. */
+        get: operations["solve_equivalent"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -3110,6 +3161,525 @@ export interface operations {
                         }[];
                         heaviest_percent: number;
                         r_squared: number;
+                        words: string[];
+                        cautions: string[];
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    describe_body: {
+        parameters: {
+            query?: {
+                /** @description the athlete's name or id; left out: sex, stature and body mass describe a body */
+                athlete?: string | null;
+                /** @description of the reference table, female or male; left out: the athlete's */
+                sex?: string | null;
+                /** @description de_leva (when left out) or winter */
+                table?: string | null;
+                /** @description standing height; left out: the latest held */
+                stature_cm?: number | null;
+                /** @description the same in inches */
+                stature_in?: number | null;
+                /** @description left out: the latest held */
+                body_mass_kg?: number | null;
+                /** @description the same in pounds */
+                body_mass_lb?: number | null;
+                /** @description hip to knee joint centre, taped; left out: the latest test, otherwise scaled by stature */
+                thigh_cm?: number | null;
+                /** @description the same in inches */
+                thigh_in?: number | null;
+                /** @description knee to ankle joint centre, taped; left out as for the thigh */
+                shank_cm?: number | null;
+                /** @description the same in inches */
+                shank_in?: number | null;
+                /** @description middle of the hips to middle of the shoulders, taped; left out as for the thigh */
+                trunk_cm?: number | null;
+                /** @description the same in inches */
+                trunk_in?: number | null;
+                /** @description shoulder to elbow joint centre, taped; left out as for the thigh */
+                upper_arm_cm?: number | null;
+                /** @description the same in inches */
+                upper_arm_in?: number | null;
+                /** @description elbow to wrist joint centre, taped; left out as for the thigh */
+                forearm_cm?: number | null;
+                /** @description the same in inches */
+                forearm_in?: number | null;
+                /** @description heel to tip of the toe; left out as for the thigh */
+                foot_cm?: number | null;
+                /** @description the same in inches */
+                foot_in?: number | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description This body as a chain of links: every length, mass and centre, and where it came from. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        body: {
+                            athlete: string;
+                            name: string;
+                            table: string;
+                            stature: number;
+                            mass: number;
+                            length_unit: string;
+                            mass_unit: string;
+                            stature_from: string;
+                            mass_from: string;
+                        };
+                        parts: {
+                            row: string;
+                            name: string;
+                            ends: string;
+                            length: number;
+                            mass: number;
+                            centre: number;
+                            radius: number;
+                            from: string;
+                            taped: boolean;
+                        }[];
+                        ankle_height: number;
+                        mass_of_parts: number;
+                        effect_of: string;
+                        per_centimetre: {
+                            length: string;
+                            knee: number;
+                            hip: number;
+                            hip_share?: number | null;
+                            words: string;
+                        }[];
+                        words: string[];
+                        cautions: string[];
+                        tape_next: string[];
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    solve_setup: {
+        parameters: {
+            query: {
+                /** @description the athlete's name or id; left out: sex, stature and body mass describe a body */
+                athlete?: string | null;
+                /** @description of the reference table, female or male; left out: the athlete's */
+                sex?: string | null;
+                /** @description de_leva (when left out) or winter */
+                table?: string | null;
+                /** @description standing height; left out: the latest held */
+                stature_cm?: number | null;
+                /** @description the same in inches */
+                stature_in?: number | null;
+                /** @description left out: the latest held */
+                body_mass_kg?: number | null;
+                /** @description the same in pounds */
+                body_mass_lb?: number | null;
+                /** @description hip to knee joint centre, taped; left out: the latest test, otherwise scaled by stature */
+                thigh_cm?: number | null;
+                /** @description the same in inches */
+                thigh_in?: number | null;
+                /** @description knee to ankle joint centre, taped; left out as for the thigh */
+                shank_cm?: number | null;
+                /** @description the same in inches */
+                shank_in?: number | null;
+                /** @description middle of the hips to middle of the shoulders, taped; left out as for the thigh */
+                trunk_cm?: number | null;
+                /** @description the same in inches */
+                trunk_in?: number | null;
+                /** @description shoulder to elbow joint centre, taped; left out as for the thigh */
+                upper_arm_cm?: number | null;
+                /** @description the same in inches */
+                upper_arm_in?: number | null;
+                /** @description elbow to wrist joint centre, taped; left out as for the thigh */
+                forearm_cm?: number | null;
+                /** @description the same in inches */
+                forearm_in?: number | null;
+                /** @description heel to tip of the toe; left out as for the thigh */
+                foot_cm?: number | null;
+                /** @description the same in inches */
+                foot_in?: number | null;
+                /** @description such as rear_foot_raised_split_squat, step_up, back_squat, hex_bar_deadlift, pull_up */
+                lift: string;
+                /** @description where the load is held, such as safety_bar; left out: the lift's usual one */
+                hold?: string | null;
+                /** @description bar and plates, or both dumbbells; not needed when nothing is held */
+                load_kg?: number | null;
+                /** @description the same in pounds */
+                load_lb?: number | null;
+                /** @description level distance from the lead ankle to where the rear foot rests */
+                stance_cm?: number | null;
+                /** @description the same in inches */
+                stance_in?: number | null;
+                /** @description height of the rear foot's pad, its top */
+                pad_cm?: number | null;
+                /** @description the same in inches */
+                pad_in?: number | null;
+                /** @description height of the box under the lead foot */
+                box_cm?: number | null;
+                /** @description the same in inches */
+                box_in?: number | null;
+                /** @description height of the grip over the floor at the start of a pull */
+                handle_cm?: number | null;
+                /** @description the same in inches */
+                handle_in?: number | null;
+                /** @description of the rear knee over the floor: depth, in place of thigh_deg */
+                clearance_cm?: number | null;
+                /** @description the same in inches */
+                clearance_in?: number | null;
+                /** @description forward from upright; one of trunk_lean_deg and shin_lean_deg, balance gives the other */
+                trunk_lean_deg?: number | null;
+                /** @description forward from upright, in place of trunk_lean_deg */
+                shin_lean_deg?: number | null;
+                /** @description of the lead thigh from upright: 90 is level */
+                thigh_deg?: number | null;
+                /** @description bend of the knee, 0 straight: squats in place of thigh_deg, pulls in place of shin_lean_deg */
+                knee_deg?: number | null;
+                /** @description bend of the elbows in a pull-up, 0 straight */
+                elbow_deg?: number | null;
+                /** @description of the load, square to the trunk's line; left out: the hold's usual place */
+                load_ahead_cm?: number | null;
+                /** @description the same in inches */
+                load_ahead_in?: number | null;
+                /** @description centre of pressure ahead of the ankle, of the foot's length, -0.25 to 0.75; left out: 0.20 */
+                pressure_share?: number | null;
+                /** @description of the vertical force under the rear foot, 0 to 0.6; left out: the lift's published share */
+                rear_share?: number | null;
+                /** @description forward force under the rear foot, -500 to 500 N; left out: 0 */
+                rear_force_n?: number | null;
+                /** @description what to search for: knee_angle, hip_angle, shin_angle, trunk_angle, hip_share, knee_moment, hip_moment or start_angle */
+                want?: string | null;
+                /** @description degrees, per cent, or N m of one lead leg; not with start_angle */
+                wanted?: number | null;
+                /** @description the setting that is searched: stance, pad_height, box_height, handle_height, trunk_lean, shin_lean or load */
+                vary?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The posture that balances a lift as it is set up, what hip and knee do in it, and the set-up that gives what is wanted. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        body: {
+                            athlete: string;
+                            name: string;
+                            table: string;
+                            stature: number;
+                            mass: number;
+                            length_unit: string;
+                            mass_unit: string;
+                            stature_from: string;
+                            mass_from: string;
+                        };
+                        lift: string;
+                        lift_name: string;
+                        hold: string;
+                        hold_name: string;
+                        load: number;
+                        load_unit: string;
+                        settings: {
+                            key: string;
+                            field: string;
+                            name: string;
+                            value: number;
+                            unit: string;
+                            decimals: number;
+                            low: number;
+                            high: number;
+                            step: number;
+                            how: string;
+                            error: number;
+                        }[];
+                        holds: string[];
+                        joints: {
+                            joint: string;
+                            name: string;
+                            angle?: number | null;
+                            moment: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            words: string;
+                        }[];
+                        hip_share?: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        } | null;
+                        share_words: string;
+                        causes: {
+                            cause: string;
+                            name: string;
+                            knee: number;
+                            hip: number;
+                            hip_share?: number | null;
+                        }[];
+                        drawing: {
+                            points: {
+                                point: string;
+                                x: number;
+                                y: number;
+                            }[];
+                            forces: {
+                                force: string;
+                                x: number;
+                                y: number;
+                                force_x: number;
+                                force_y: number;
+                            }[];
+                            foot_low: number;
+                            foot_high: number;
+                            pressure_x: number;
+                            pressure_error: number;
+                            balance_x: number;
+                            floor_y: number;
+                            pad_x?: number | null;
+                            pad_height?: number | null;
+                            box_height?: number | null;
+                            disc_radius?: number | null;
+                            scale_moment: number;
+                        };
+                        drawing_words: string;
+                        search?: {
+                            want: string;
+                            words: string;
+                            reached: boolean;
+                            wanted: number;
+                            value: number;
+                            unit: string;
+                            vary: string;
+                            stopped_by: string;
+                            wanted_from: string;
+                        } | null;
+                        card: string[];
+                        words: string[];
+                        cautions: string[];
+                        cannot_tell: string;
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    solve_equivalent: {
+        parameters: {
+            query: {
+                /** @description the athlete's name or id; left out: sex, stature and body mass describe a body */
+                athlete?: string | null;
+                /** @description of the reference table, female or male; left out: the athlete's */
+                sex?: string | null;
+                /** @description de_leva (when left out) or winter */
+                table?: string | null;
+                /** @description standing height; left out: the latest held */
+                stature_cm?: number | null;
+                /** @description the same in inches */
+                stature_in?: number | null;
+                /** @description left out: the latest held */
+                body_mass_kg?: number | null;
+                /** @description the same in pounds */
+                body_mass_lb?: number | null;
+                /** @description hip to knee joint centre, taped; left out: the latest test, otherwise scaled by stature */
+                thigh_cm?: number | null;
+                /** @description the same in inches */
+                thigh_in?: number | null;
+                /** @description knee to ankle joint centre, taped; left out as for the thigh */
+                shank_cm?: number | null;
+                /** @description the same in inches */
+                shank_in?: number | null;
+                /** @description middle of the hips to middle of the shoulders, taped; left out as for the thigh */
+                trunk_cm?: number | null;
+                /** @description the same in inches */
+                trunk_in?: number | null;
+                /** @description shoulder to elbow joint centre, taped; left out as for the thigh */
+                upper_arm_cm?: number | null;
+                /** @description the same in inches */
+                upper_arm_in?: number | null;
+                /** @description elbow to wrist joint centre, taped; left out as for the thigh */
+                forearm_cm?: number | null;
+                /** @description the same in inches */
+                forearm_in?: number | null;
+                /** @description heel to tip of the toe; left out as for the thigh */
+                foot_cm?: number | null;
+                /** @description the same in inches */
+                foot_in?: number | null;
+                /** @description such as rear_foot_raised_split_squat, step_up, back_squat, hex_bar_deadlift, pull_up */
+                lift: string;
+                /** @description where the load is held, such as safety_bar; left out: the lift's usual one */
+                hold?: string | null;
+                /** @description bar and plates, or both dumbbells; not needed when nothing is held */
+                load_kg?: number | null;
+                /** @description the same in pounds */
+                load_lb?: number | null;
+                /** @description level distance from the lead ankle to where the rear foot rests */
+                stance_cm?: number | null;
+                /** @description the same in inches */
+                stance_in?: number | null;
+                /** @description height of the rear foot's pad, its top */
+                pad_cm?: number | null;
+                /** @description the same in inches */
+                pad_in?: number | null;
+                /** @description height of the box under the lead foot */
+                box_cm?: number | null;
+                /** @description the same in inches */
+                box_in?: number | null;
+                /** @description height of the grip over the floor at the start of a pull */
+                handle_cm?: number | null;
+                /** @description the same in inches */
+                handle_in?: number | null;
+                /** @description of the rear knee over the floor: depth, in place of thigh_deg */
+                clearance_cm?: number | null;
+                /** @description the same in inches */
+                clearance_in?: number | null;
+                /** @description forward from upright; one of trunk_lean_deg and shin_lean_deg, balance gives the other */
+                trunk_lean_deg?: number | null;
+                /** @description forward from upright, in place of trunk_lean_deg */
+                shin_lean_deg?: number | null;
+                /** @description of the lead thigh from upright: 90 is level */
+                thigh_deg?: number | null;
+                /** @description bend of the knee, 0 straight: squats in place of thigh_deg, pulls in place of shin_lean_deg */
+                knee_deg?: number | null;
+                /** @description bend of the elbows in a pull-up, 0 straight */
+                elbow_deg?: number | null;
+                /** @description of the load, square to the trunk's line; left out: the hold's usual place */
+                load_ahead_cm?: number | null;
+                /** @description the same in inches */
+                load_ahead_in?: number | null;
+                /** @description centre of pressure ahead of the ankle, of the foot's length, -0.25 to 0.75; left out: 0.20 */
+                pressure_share?: number | null;
+                /** @description of the vertical force under the rear foot, 0 to 0.6; left out: the lift's published share */
+                rear_share?: number | null;
+                /** @description forward force under the rear foot, -500 to 500 N; left out: 0 */
+                rear_force_n?: number | null;
+                /** @description the holds asked about; left out: every other one of the lift */
+                to_holds?: string[];
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The load of other ways to hold a lift that asks the same of the lead leg. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        body: {
+                            athlete: string;
+                            name: string;
+                            table: string;
+                            stature: number;
+                            mass: number;
+                            length_unit: string;
+                            mass_unit: string;
+                            stature_from: string;
+                            mass_from: string;
+                        };
+                        lift: string;
+                        lift_name: string;
+                        hold_name: string;
+                        load: number;
+                        load_unit: string;
+                        demand: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        };
+                        kit: string;
+                        equivalents: {
+                            hold: string;
+                            hold_name: string;
+                            load?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            makeable?: number | null;
+                            made_of: string;
+                            hip_share?: number | null;
+                            limit: string;
+                            words: string;
+                            why_not: string;
+                        }[];
                         words: string[];
                         cautions: string[];
                         sources: string[];
