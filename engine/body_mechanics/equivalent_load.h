@@ -1,11 +1,13 @@
 // Which load of one set-up asks the same of the lead leg as another does?
 //
-// Demand: the sum of extending moments at hip and knee of one lead leg, H + K, at the bottom of the lift. By virtual work
-// it is the work the leg must do for each radian its thigh turns, whatever the trunk does; the split between hip and knee
-// is reported beside it, because it may differ between the two.
-// H + K of the other set-up is raised by bisection over its load, posture solved anew each time.
-// Band: both demands move with the same assumptions (rear share, pressure, lengths), so each cause is moved in both at
-// once and the load solved again; errors add in squares as in pose_band.h.
+// Demand, of one lead leg at the bottom of the lift:
+//   leg    H + K, what hip and knee must do together: by virtual work the work for each radian the thigh turns
+//   hip    H alone        knee   K alone
+// In a split lift of one depth, H + K rests on the force under the lead foot and the thigh's level length alone: the same
+// load asks the same of the leg however it is held, and only the split between hip and knee moves. Ask for hip or knee to
+// keep one of them. The posture is solved anew for every load.
+// Band: both demands rest on the same body, rear share and pressure, so each of these is moved in both at once; the load's
+// place on the trunk in each by itself. The load is solved again every time; errors add in squares as in pose_band.h.
 // Refusals: no_such_posture of either; method_does_not_apply when the other needs less than no load (lighter than the
 // body alone) or more than 500 kg.
 // What it cannot tell: grip, balance and upper back, which end a set before the leg does; a pair of 100-lb dumbbells is
@@ -16,15 +18,21 @@
 
 namespace amentum {
 
+enum class Demand { leg, hip, knee };
+template <>
+inline constexpr std::array<std::pair<Demand, std::string_view>, 3> words_of<Demand>{
+    {{Demand::leg, "leg"}, {Demand::hip, "hip"}, {Demand::knee, "knee"}}};
+
 struct EquivalentLoad {
     Mass load;
     double standard_error; // kg
-    double demand;         // N m, H + K of one lead leg in both
+    double demand;         // N m of one lead leg, in both
     Pose from;
     Pose to;
 };
 
 // `to` with any load: its own is what is solved.
-Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from, const Setup& to);
+Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from, const Setup& to,
+                                             Demand demand = Demand::leg);
 
 } // namespace amentum

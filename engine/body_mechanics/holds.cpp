@@ -34,7 +34,8 @@ constexpr std::array hanging_holds{Hold::body, Hold::belt};
 } // namespace
 
 HoldPlace hold_place(const Setup& setup) {
-    const auto found = std::find_if(places.begin(), places.end(), [&](const auto& p) { return p.hold == setup.hold; });
+    const auto found =
+        std::find_if(places.begin(), places.end(), [&](const auto& p) { return p.hold == setup.hold; });
     assert(found != places.end());
     HoldPlace place = found->place;
     if (setup.load_along)

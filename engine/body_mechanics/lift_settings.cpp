@@ -246,6 +246,9 @@ Result<Done> check_settings(const Setup& setup) {
                        "A " + lift_words(setup.lift) + " is not done with this hold.", "hold",
                        std::string(word(setup.hold)), "one of " + words};
     }
+    if (setup.hold == Hold::body && setup.load.kilograms() > 0)
+        return Refusal{RefusalCode::method_does_not_apply, "Nothing is held, so there is no load.", "load",
+                       "above 0", "0, or a hold for it"};
     if (const auto choices = check_choices(setup); !choices)
         return choices.refusal();
     return check_assumptions(setup);

@@ -13,7 +13,18 @@
 
 namespace amentum {
 
-enum class Setting { stance, pad_height, box_height, handle_height, trunk_lean, shin_lean, thigh, knee, elbow, clearance };
+enum class Setting {
+    stance,
+    pad_height,
+    box_height,
+    handle_height,
+    trunk_lean,
+    shin_lean,
+    thigh,
+    knee,
+    elbow,
+    clearance
+};
 template <>
 inline constexpr std::array<std::pair<Setting, std::string_view>, 10> words_of<Setting>{
     {{Setting::stance, "stance"},

@@ -12,6 +12,7 @@
 #include "body_mechanics/solve_pose.h"
 
 #include <string>
+#include <vector>
 
 namespace amentum {
 

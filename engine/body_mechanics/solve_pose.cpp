@@ -2,6 +2,7 @@
 
 #include "body_mechanics/inside/closures.h"
 #include "body_mechanics/lift_settings.h"
+#include "body_mechanics/rear_share.h"
 
 #include <cassert>
 #include <numbers>
@@ -9,7 +10,8 @@
 namespace amentum {
 
 Refusal refuse_posture(std::string field, std::string sentence) {
-    return {RefusalCode::no_such_posture, std::move(sentence), std::move(field), "", "a set-up this body can stand in"};
+    return {RefusalCode::no_such_posture, std::move(sentence), std::move(field), "",
+            "a set-up this body can stand in"};
 }
 
 std::optional<Refusal> beyond_any_body(const Pose& pose) {
@@ -18,14 +20,16 @@ std::optional<Refusal> beyond_any_body(const Pose& pose) {
         return angle < low * degree - slack || angle > high * degree + slack;
     };
     if (beyond(pose.shin, -30, 60))
-        return refuse_posture("shin_lean", "The shin would lean further than any ankle lets it with the heel down.");
+        return refuse_posture("shin_lean",
+                              "The shin would lean further than any ankle lets it with the heel down.");
     if (beyond(pose.knee(), 0, 160))
         return refuse_posture("knee", pose.knee() < 0 ? "The knee would bend backward."
                                                       : "The knee would bend further than any knee does.");
     if (beyond(pose.hip(), -30, 150))
-        return refuse_posture("trunk_lean", pose.hip() < 0 ? "The hip would stretch further back than any hip does."
-                                                           : "The trunk would lie deeper on the thigh than any hip "
-                                                             "lets it.");
+        return refuse_posture("trunk_lean", pose.hip() < 0
+                                                ? "The hip would stretch further back than any hip does."
+                                                : "The trunk would lie deeper on the thigh than any hip "
+                                                  "lets it.");
     return std::nullopt;
 }
 
@@ -48,6 +52,14 @@ Result<Pose> solve_pose(const Body& body, const Setup& setup) {
     }
     assert(!"every lift has its closure");
     return refuse_posture("lift", "");
+}
+
+Result<Pose> solve_pose_near(const Body& body, const Setup& setup, const Pose& near) {
+    if (!rear_share_of(setup.lift))
+        return solve_pose(body, setup);
+    if (const auto checked = check_settings(setup); !checked)
+        return checked.refusal();
+    return solve_split_stance_near(body, setup, near);
 }
 
 } // namespace amentum

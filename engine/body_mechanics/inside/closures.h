@@ -12,6 +12,10 @@ namespace amentum {
 // hangs from a straight leg when it does not reach.
 Result<Pose> solve_split_stance(const Body& body, const Setup& setup);
 
+// As solve_pose, quicker when `near` is a posture of almost the same body and set-up: balance is looked for around it first.
+Result<Pose> solve_pose_near(const Body& body, const Setup& setup, const Pose& near);
+Result<Pose> solve_split_stance_near(const Body& body, const Setup& setup, const Pose& near);
+
 // Two feet side by side, both legs alike: squats by depth and one lean, pulls by handle height and one of shin and knee.
 // Hex bar: S.y - arm = handle height, load straight under the shoulder. Straight bar: |S - bar| = arm, the bar 4 cm ahead
 // of the line from ankle to knee (or knee to hip when higher), square to it (assumption, no source).

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double degree = std::numbers::pi / 180;
 constexpr double laces_beyond_ankle = 0.10; // m, from the ankle to where the laces rest
+constexpr double close_by = 10 * degree;    // around a posture already known
 constexpr double rear_foot_pitch = 60 * degree;
 constexpr double lowest_knee = 0.03;      // m, of the rear knee's centre over the floor
 constexpr double ball_ahead_share = 0.47; // of the foot's length, from the ankle to the ball of the foot
@@ -66,8 +67,8 @@ Vector2 thigh_centre(const Body& body, const RearLeg& leg, Vector2 hip) {
 
 class SplitStance {
 public:
-    SplitStance(const Body& body, const Setup& setup)
-        : body_(body), setup_(setup), place_(hold_place(setup)), hold_(rear_hold(body, setup)),
+    SplitStance(const Body& body, const Setup& setup, std::optional<Inclinations> near)
+        : body_(body), setup_(setup), near_(near), place_(hold_place(setup)), hold_(rear_hold(body, setup)),
           load_(trunk_load(body, setup, place_)),
           share_(setup.rear_share.value_or(rear_share_of(setup.lift)->share)),
           hangs_(share_ == 0 && setup.lift != Lift::rear_foot_raised_split_squat) {
@@ -99,20 +100,14 @@ private:
     }
 
     BalanceRoot balanced(double thigh) const {
-        if (setup_.trunk_lean) {
-            const double trunk = setup_.trunk_lean->radians();
-            return find_balance(
-                [&](double shin) {
-                    return pressure_miss({shin, thigh, trunk});
-                },
-                -30 * degree, 60 * degree, 6);
+        const bool shin_free = setup_.trunk_lean.has_value();
+        const auto miss = [&](double free) { return pressure_miss(angles(thigh, free)); };
+        if (near_) {
+            const double there = shin_free ? near_->shin : near_->trunk;
+            if (const BalanceRoot root = find_balance(miss, there - close_by, there + close_by, 2); root.at)
+                return root;
         }
-        const double shin = setup_.shin_lean->radians();
-        return find_balance(
-            [&](double trunk) {
-                return pressure_miss({shin, thigh, trunk});
-            },
-            -30 * degree, 85 * degree, 6);
+        return find_balance(miss, -30 * degree, (shin_free ? 60 : 85) * degree, 6);
     }
     Inclinations angles(double thigh, double solved) const {
         return setup_.trunk_lean ? Inclinations{solved, thigh, setup_.trunk_lean->radians()}
@@ -141,6 +136,11 @@ private:
             const auto rear = reach_back(body_, hold_, lead_leg_points(body_, a.shin, a.thigh).hip, hangs_);
             return rear ? rear->knee.y - hold_.floor_y - clearance : no_posture_here;
         };
+        if (near_)
+            if (const BalanceRoot depth =
+                    find_balance(knee_miss, near_->thigh - close_by, near_->thigh + close_by, 2);
+                depth.at)
+                return with_thigh(*depth.at);
         const BalanceRoot depth = find_balance(knee_miss, 15 * degree, 120 * degree, 8);
         if (depth.at)
             return with_thigh(*depth.at);
@@ -195,6 +195,7 @@ private:
 
     const Body& body_;
     const Setup& setup_;
+    std::optional<Inclinations> near_; // a posture like the one looked for
     HoldPlace place_;
     RearHold hold_;
     TrunkLoad load_;
@@ -208,7 +209,11 @@ private:
 } // namespace
 
 Result<Pose> solve_split_stance(const Body& body, const Setup& setup) {
-    return SplitStance(body, setup).solve();
+    return SplitStance(body, setup, std::nullopt).solve();
+}
+
+Result<Pose> solve_split_stance_near(const Body& body, const Setup& setup, const Pose& near) {
+    return SplitStance(body, setup, Inclinations{near.shin, near.thigh, near.trunk}).solve();
 }
 
 } // namespace amentum

@@ -1,0 +1,99 @@
+#include "body_mechanics/equivalent_load.h"
+
+#include "body_mechanics/inside/assumption_moves.h"
+#include "body_mechanics/inside/balance_root.h"
+
+#include <cmath>
+
+namespace amentum {
+namespace {
+
+constexpr double heaviest = 500; // kg
+
+double demand_of(const Pose& pose, Demand demand) {
+    const double hip = demand == Demand::knee ? 0 : pose.lead->hip;
+    const double knee = demand == Demand::hip ? 0 : pose.lead->knee;
+    return (hip + knee) / pose.legs;
+}
+
+Setup loaded(Setup setup, double kilograms) {
+    setup.load = Mass::kilograms(kilograms);
+    return setup;
+}
+
+Result<double> load_for(const Body& body, const Setup& to, Demand kind, double demand) {
+    const auto miss = [&](double kilograms) {
+        const auto pose = solve_pose(body, loaded(to, kilograms));
+        return pose ? demand_of(*pose, kind) - demand : no_posture_here;
+    };
+    const BalanceRoot root = find_balance(miss, 0, heaviest, 10, 1000);
+    if (root.at)
+        return *root.at;
+    if (!root.any_posture)
+        return solve_pose(body, loaded(to, 0)).refusal();
+    return Refusal{RefusalCode::method_does_not_apply,
+                   root.nearest_miss > 0 ? "Held this way the body alone already asks more of the lead leg."
+                                         : "Held this way no load up to 500 kg asks as much of the lead leg.",
+                   "to_hold", std::string(word(to.hold)), "a hold that can ask the same"};
+}
+
+enum class In { both, from, to };
+
+// The load with one assumption moved. Body, rear share and pressure are the same in both set-ups and move together; where
+// two different bars sit on the trunk are two different errors.
+std::optional<double> moved_load(Cause cause, In in, double amount, Demand kind, Body body, Setup from,
+                                 Setup to) {
+    Body once = body;
+    if (in != In::to)
+        move_assumption(cause, amount, body, from);
+    if (in != In::from)
+        move_assumption(cause, amount, once, to);
+    const auto pose = solve_pose(body, from);
+    if (!pose)
+        return std::nullopt;
+    const auto load = load_for(body, to, kind, demand_of(*pose, kind));
+    return load ? std::optional(*load) : std::nullopt;
+}
+
+double load_error(const Body& body, const Setup& from, const Setup& to, Demand kind) {
+    double variance = 0;
+    const double load = to.load.kilograms();
+    const auto add = [&](Cause cause, In in) {
+        const double error = error_of(cause, body, in == In::to ? to : from);
+        const auto more = moved_load(cause, in, error, kind, body, from, to);
+        const auto less = moved_load(cause, in, -error, kind, body, from, to);
+        if (!more && !less)
+            return;
+        const double change = (more.value_or(load) - less.value_or(load)) / (more && less ? 2 : 1);
+        variance += change * change;
+    };
+    for (const Cause cause : causes_of(from))
+        add(cause, cause == Cause::hold ? In::from : In::both);
+    for (const Cause cause : causes_of(to))
+        if (cause == Cause::hold)
+            add(cause, In::to);
+    return std::sqrt(variance);
+}
+
+} // namespace
+
+Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from, const Setup& to,
+                                             Demand kind) {
+    const auto asked = solve_pose(body, from);
+    if (!asked)
+        return asked.refusal();
+    if (!asked->lead)
+        return Refusal{RefusalCode::method_does_not_apply, "A pull-up asks nothing of the legs.", "lift",
+                       "pull_up", "a lift on the feet"};
+    const double demand = demand_of(*asked, kind);
+    const auto load = load_for(body, to, kind, demand);
+    if (!load)
+        return load.refusal();
+    auto same = solve_pose(body, loaded(to, *load));
+    if (!same)
+        return same.refusal();
+    return EquivalentLoad{Mass::kilograms(*load), load_error(body, from, loaded(to, *load), kind), demand,
+                          *asked, *std::move(same)};
+}
+
+} // namespace amentum
