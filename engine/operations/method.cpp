@@ -1,11 +1,13 @@
 #include "operations/method.h"
 
+#include "body_mechanics/methods.h"
 #include "equipment/methods.h"
 #include "force_traces/methods.h"
 #include "inference/methods.h"
 #include "measurement/methods.h"
 #include "planning/methods.h"
 #include "throwing_workload/methods.h"
+#include "operations/inside/inside.h"
 #include "values/shortest_decimal.h"
 
 #include <iterator>
@@ -29,6 +31,7 @@ std::string allowed_words(const MethodInput& input) {
 std::vector<Method> joined() {
     std::vector<Method> all;
     for (auto methods : {equipment::methods(), force_traces::methods(), measurement::methods(),
+                         body_mechanics::methods(built_in_tables().segments),
                          inference::methods(), throwing_workload::methods(), planning::methods()})
         std::move(methods.begin(), methods.end(), std::back_inserter(all));
     return all;
