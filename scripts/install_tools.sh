@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 
 build_packages=(g++ cmake ninja-build ccache mold libboost1.81-dev libboost-json1.81-dev libsqlite3-dev libsqlitecpp-dev
                 libcsv-dev libcli11-dev libeigen3-dev doctest-dev)
-test_packages=(chromium python3 jq fonts-dejavu-core clang-format-14)
+test_packages=(chromium python3 jq fonts-dejavu-core clang-format-14 liborocos-kdl-dev libsimbody-dev)
 wanted=("${build_packages[@]}")
 [ "${1:-run}" = test ] && wanted+=("${test_packages[@]}")
 [ "${1:-run}" = fuzz ] && wanted+=(clang libclang-rt-14-dev)
