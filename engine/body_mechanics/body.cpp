@@ -7,7 +7,8 @@
 namespace amentum {
 namespace {
 
-constexpr double ankle_height_share = 0.039; // of stature [DrillisContini1966]
+constexpr double scaled_error_share = 0.015, taped_error_m = 0.005; // one standard deviation (proposals)
+constexpr double ankle_height_share = 0.039;                        // of stature [DrillisContini1966]
 
 struct Named {
     Segment segment;
@@ -37,11 +38,15 @@ Result<Done> check_given(const BodyGiven& given) {
     return Done{};
 }
 
-Result<BodyPart> part_of(const SegmentRow& row, std::optional<Segment> segment, const BodyGiven& given) {
+// other_share: the other table's length of the same segment, as a share of stature.
+Result<BodyPart> part_of(const SegmentRow& row, double other_share, std::optional<Segment> segment,
+                         const BodyGiven& given) {
     assert(row.length_share);
     const Length by_stature = *row.length_share * given.stature;
-    BodyPart part{row.row,    row.ends,   segment, by_stature, row.mass_share * given.mass,
-                  by_stature, by_stature, false};
+    const double error =
+        std::max(scaled_error_share * *row.length_share, std::abs(*row.length_share - other_share) / 2);
+    BodyPart part{row.row,    row.ends,   segment, by_stature,           row.mass_share * given.mass,
+                  by_stature, by_stature, false,   error * given.stature};
     for (const auto& [taped, length] : given.taped) {
         if (taped != segment)
             continue;
@@ -51,6 +56,7 @@ Result<BodyPart> part_of(const SegmentRow& row, std::optional<Segment> segment, 
                                 "The table has " + row.ends + " for this stature.");
         part.length = length;
         part.taped = true;
+        part.length_error = Length::metres(taped_error_m);
     }
     part.centre = row.centre_share * part.length;
     part.radius = row.radius_share * part.length;
@@ -59,7 +65,8 @@ Result<BodyPart> part_of(const SegmentRow& row, std::optional<Segment> segment, 
 
 BodyLink link_of(const BodyPart& part) {
     const double radius = part.radius.metres(), mass = part.mass.kilograms();
-    return {part.length.metres(), mass, part.centre.metres(), mass * radius * radius};
+    return {part.length.metres(), mass, part.centre.metres(), mass * radius * radius,
+            part.length_error.metres()};
 }
 
 // The trunk's rows count from the shoulders down (de Leva) or from the hip up (Winter).
@@ -74,8 +81,8 @@ BodyLink joined(const BodyLink& trunk, double head_mass, double head_centre, dou
     const double mass = trunk.mass + head_mass;
     const double centre = (trunk.mass * trunk.centre + head_mass * head_centre) / mass;
     const double a = trunk.centre - centre, b = head_centre - centre;
-    return {trunk.length, mass, centre,
-            trunk.inertia + trunk.mass * a * a + head_inertia + head_mass * b * b};
+    return {trunk.length, mass, centre, trunk.inertia + trunk.mass * a * a + head_inertia + head_mass * b * b,
+            trunk.length_error};
 }
 
 } // namespace
@@ -85,11 +92,15 @@ Result<Body> scale_body(const SegmentTables& tables, const BodyGiven& given) {
         return checked.refusal();
     const auto& rows = tables.of(given.table, given.sex);
     const bool de_leva = given.table == BodyTable::de_leva;
+    const auto& other_rows = tables.of(de_leva ? BodyTable::winter : BodyTable::de_leva, given.sex);
+    const RowsUsed &used = de_leva ? de_leva_rows : winter_rows,
+                   &others = de_leva ? winter_rows : de_leva_rows;
     std::vector<BodyPart> parts;
-    for (const auto& [segment, name] : de_leva ? de_leva_rows : winter_rows) {
-        const SegmentRow* row = segment_row(rows, name);
-        assert(row);
-        auto part = part_of(*row, segment, given);
+    for (std::size_t i = 0; i < used.size(); ++i) {
+        const SegmentRow *row = segment_row(rows, used[i].row),
+                         *other = segment_row(other_rows, others[i].row);
+        assert(row && other);
+        auto part = part_of(*row, *other->length_share, used[i].segment, given);
         if (!part)
             return part.refusal();
         parts.push_back(*std::move(part));
@@ -101,16 +112,15 @@ Result<Body> scale_body(const SegmentTables& tables, const BodyGiven& given) {
     const double foot_ahead = de_leva ? foot.centre - 0.25 * foot.length : foot.centre / 2;
     const double foot_inertia = de_leva ? foot.inertia : foot.inertia / 4;
     BodyLink trunk = trunk_of(parts[static_cast<std::size_t>(Segment::trunk)], given.table);
-    double head_top = stature * 0.47; // hip 0.53 of stature over the floor [DrillisContini1966]
+    const double legs = ankle_height + link(Segment::shank).length + link(Segment::thigh).length;
     if (de_leva) {
-        const auto head = part_of(*segment_row(rows, "Head2"), std::nullopt, given);
+        const SegmentRow& head_row = *segment_row(rows, "Head2");
+        const auto head = part_of(head_row, *head_row.length_share, std::nullopt, given);
         assert(head);
         const double neck =
-            (*segment_row(rows, "Trunk2")->length_share - *segment_row(rows, "Trunk3")->length_share);
+            *segment_row(rows, "Trunk2")->length_share - *segment_row(rows, "Trunk3")->length_share;
         const BodyLink h = link_of(*head);
-        const double head_base = trunk.length + neck * stature;
-        trunk = joined(trunk, h.mass, head_base + h.length - h.centre, h.inertia);
-        head_top = head_base + h.length;
+        trunk = joined(trunk, h.mass, trunk.length + neck * stature + h.length - h.centre, h.inertia);
         parts.push_back(*head);
     }
     Body body{given,
@@ -121,7 +131,7 @@ Result<Body> scale_body(const SegmentTables& tables, const BodyGiven& given) {
               link(Segment::forearm),
               link(Segment::hand),
               trunk,
-              head_top,
+              std::max(stature - legs, 1.2 * trunk.length), // for drawing: standing height is stature
               ankle_height,
               foot.length,
               foot.mass,

@@ -5,7 +5,7 @@
 //
 //   rear_share        0.036 of the vertical force [Helme2020]; lent to the other split lifts (proposal)
 //   pressure          0.05 of the foot's length (proposal, no source)
-//   lengths           1.5 % of each scaled length of shank, thigh and trunk, 0.5 cm of a taped one (proposals)
+//   lengths           of shank, thigh and trunk, each by its own error (body.h): the two tables' difference, or 0.5 cm taped
 //   hold              1.5 cm of the load's place ahead of the trunk (proposal)
 // per_centimetre: what one centimetre more of one length changes; no probability in it.
 // Units: N m, hip share as a fraction; angles in degrees. Errors are standard deviations; a band is 1.28 of them.

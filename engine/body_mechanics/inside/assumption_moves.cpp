@@ -3,32 +3,19 @@
 #include "body_mechanics/holds.h"
 #include "body_mechanics/rear_share.h"
 
-#include <algorithm>
 #include <cassert>
 
 namespace amentum {
 namespace {
 
-constexpr double pressure_error = 0.05;       // of the foot's length (proposal)
-constexpr double scaled_length_error = 0.015; // of the length (proposal)
-constexpr double taped_length_error = 0.005;  // m (proposal)
-constexpr double hold_error = 0.015;          // m (proposal)
-
-Segment segment_of(Cause cause) {
-    return cause == Cause::shank ? Segment::shank : cause == Cause::thigh ? Segment::thigh : Segment::trunk;
-}
+constexpr double pressure_error = 0.05; // of the foot's length (proposal)
+constexpr double hold_error = 0.015;    // m (proposal)
 
 BodyLink& link_of(Body& body, Cause cause) {
     return cause == Cause::shank ? body.shank : cause == Cause::thigh ? body.thigh : body.trunk;
 }
 const BodyLink& link_of(const Body& body, Cause cause) {
     return cause == Cause::shank ? body.shank : cause == Cause::thigh ? body.thigh : body.trunk;
-}
-
-bool taped(const Body& body, Segment segment) {
-    const auto& lengths = body.given.taped;
-    return std::any_of(lengths.begin(), lengths.end(),
-                       [&](const auto& each) { return each.first == segment; });
 }
 
 } // namespace
@@ -54,8 +41,7 @@ double error_of(Cause cause, const Body& body, const Setup& setup) {
     case Cause::shank:
     case Cause::thigh:
     case Cause::trunk:
-        return taped(body, segment_of(cause)) ? taped_length_error
-                                              : scaled_length_error * link_of(body, cause).length;
+        return link_of(body, cause).length_error;
     }
     assert(!"every cause has an error");
     return 0;
