@@ -1,0 +1,83 @@
+// The least value of a smooth function with a gradient: a trust region around a symmetric rank-one model.
+//
+// Each step minimises g's + s'Bs/2 within |s| <= radius exactly, by B's eigenvalues [NocedalWright2006, chapters 4 and 6];
+// B is corrected by the rank-one update from the gradients seen, so it may be indefinite without harm. The caller scales f
+// and x so that curvatures are near 1.
+// Ends when the largest gradient is below `small_gradient`, when no further decrease can be told from rounding, or after
+// `most` evaluations; `gradient` then says how good the point is, and the caller judges.
+#pragma once
+
+#include <Eigen/Dense>
+
+#include <cmath>
+
+namespace amentum {
+
+struct Minimum {
+    Eigen::VectorXd x;
+    double value;
+    Eigen::VectorXd gradient;
+    Eigen::MatrixXd model; // the last B
+    int evaluations;
+};
+
+struct MinimumOptions {
+    double small_gradient = 1e-9;
+    double first_radius = 0.5;
+    int most = 500;
+};
+
+// s of the trust-region step.
+inline Eigen::VectorXd trust_region_step(const Eigen::MatrixXd& B, const Eigen::VectorXd& g, double radius) {
+    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> eigen(B);
+    const Eigen::VectorXd& d = eigen.eigenvalues();
+    const Eigen::VectorXd along = eigen.eigenvectors().transpose() * g;
+    const auto step = [&](double shift) -> Eigen::VectorXd { return -along.array() / (d.array() + shift); };
+    double low = std::max(0.0, -d[0]) + 1e-12 * (1 + std::abs(d[0]));
+    if (d[0] > 0 && step(0).norm() <= radius)
+        return eigen.eigenvectors() * step(0);
+    double high = low + along.norm() / radius + 1e-12;
+    for (int i = 0; i < 100 && high - low > 1e-14 * high; ++i) {
+        const double middle = (low + high) / 2;
+        (step(middle).norm() > radius ? low : high) = middle;
+    }
+    return eigen.eigenvectors() * step(high);
+}
+
+// f(x, gradient) answers the value and fills the gradient; not finite: no such point.
+template <class F>
+Minimum minimise(F f, Eigen::VectorXd x, const MinimumOptions& options = {}) {
+    const Eigen::Index n = x.size();
+    Minimum at{x, 0, Eigen::VectorXd::Zero(n), Eigen::MatrixXd::Identity(n, n), 1};
+    at.value = f(at.x, at.gradient);
+    double radius = options.first_radius;
+    Eigen::VectorXd g(n);
+    while (at.evaluations < options.most && at.gradient.cwiseAbs().maxCoeff() > options.small_gradient &&
+           radius > 1e-13 * (1 + at.x.norm())) {
+        const Eigen::VectorXd s = trust_region_step(at.model, at.gradient, radius);
+        const double expected = -(at.gradient.dot(s) + 0.5 * s.dot(at.model * s));
+        if (!(expected > 1e-16 * (1 + std::abs(at.value))))
+            break;
+        const double value = f(at.x + s, g);
+        ++at.evaluations;
+        const double ratio = std::isfinite(value) ? (at.value - value) / expected : -1;
+        if (std::isfinite(value) && g.allFinite()) {
+            const Eigen::VectorXd r = g - at.gradient - at.model * s;
+            const double rs = r.dot(s);
+            if (std::abs(rs) > 1e-8 * r.norm() * s.norm())
+                at.model += r * r.transpose() / rs;
+        }
+        if (ratio < 0.1)
+            radius = std::min(radius, s.norm()) / 4;
+        else if (ratio > 0.75 && s.norm() > 0.8 * radius)
+            radius *= 2;
+        if (ratio > 1e-4) {
+            at.x += s;
+            at.value = value;
+            at.gradient = g;
+        }
+    }
+    return at;
+}
+
+} // namespace amentum
