@@ -10,8 +10,8 @@ using Eigen::Index;
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
-constexpr double small_gradient = 1e-10; // of the criterion a row
-constexpr double fair_gradient = 1e-6;   // larger: no fit
+constexpr double small_gradient = 1e-10; // of the criterion a group: its curvatures are then near 1
+constexpr double fair_gradient = 1e-5;   // larger: no fit
 
 // The free numbers of Lambda and tau, in a row.
 struct Layout {
@@ -71,7 +71,7 @@ Result<MixedFit> fit_mixed_model(const MixedRows& rows, RandomShape shape, Likel
     if (const auto checked = check_rows(all); !checked)
         return checked.refusal();
     const Layout layout{all.q, shape, all.crossed > 0};
-    const double scale = 1 / static_cast<double>(all.n);
+    const double scale = 1 / static_cast<double>(all.groups.size());
     const auto criterion = [&](const VectorXd& x, VectorXd& gradient) {
         const MatrixXd Lambda = layout.Lambda(x);
         const MixedPoint point = mixed_criterion(all, Lambda, layout.tau(x), likelihood);

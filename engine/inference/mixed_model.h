@@ -46,7 +46,7 @@ struct MixedFit {
     double criterion;                  // -2 log likelihood at the minimum
     std::vector<double> group_effects; // groups x random, row by row: conditional means
     std::vector<bool> at_zero;         // random effects whose variance is 0, and the crossed one last
-    double gradient;                   // largest, of the criterion a row
+    double gradient;                   // largest, of the criterion a group
     int evaluations;
     double log_likelihood() const { return -criterion / 2; }
 };

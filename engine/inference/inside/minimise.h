@@ -56,11 +56,14 @@ Minimum minimise(F f, Eigen::VectorXd x, const MinimumOptions& options = {}) {
            radius > 1e-13 * (1 + at.x.norm())) {
         const Eigen::VectorXd s = trust_region_step(at.model, at.gradient, radius);
         const double expected = -(at.gradient.dot(s) + 0.5 * s.dot(at.model * s));
-        if (!(expected > 1e-16 * (1 + std::abs(at.value))))
+        const double size = 1 + std::abs(at.value);
+        if (!(expected > 1e-22 * size))
             break;
         const double value = f(at.x + s, g);
         ++at.evaluations;
-        const double ratio = std::isfinite(value) ? (at.value - value) / expected : -1;
+        // Near the end values no longer differ beyond their rounding; the gradients at both ends still tell the decrease.
+        const double decrease = expected > 1e-9 * size ? at.value - value : -0.5 * (at.gradient + g).dot(s);
+        const double ratio = std::isfinite(value) ? decrease / expected : -1;
         if (std::isfinite(value) && g.allFinite()) {
             const Eigen::VectorXd r = g - at.gradient - at.model * s;
             const double rs = r.dot(s);
