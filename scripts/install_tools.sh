@@ -30,6 +30,7 @@ if [ ${#missing[@]} -gt 0 ]; then
   as_root=(); [ "$(id -u)" -eq 0 ] || as_root=(sudo)
   "${as_root[@]}" apt-get update -qq
   "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
+  [ ! -f build/build.ninja ] || cmake build >/dev/null   # what was not there before is looked for again
 fi
 
 if ! node_is_new_enough node && ! node_is_new_enough .tools/node/bin/node; then
