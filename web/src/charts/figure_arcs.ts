@@ -14,13 +14,16 @@ export function sweepOf(moment: number, quarter: number): number {
 
 // Each joint: the point itself, the one above it on the body, and whether straightening muscles lie clockwise from there
 // (seen with the face to the right).
+// Of a throw: turning what lies above forward is positive at every joint, and sweeps forward.
 const joints: Record<string, { at: string; above: string; clockwise: boolean }> = {
   lead_ankle: { at: 'ankle', above: 'knee', clockwise: false },
   lead_knee: { at: 'knee', above: 'hip', clockwise: true },
   lead_hip: { at: 'hip', above: 'shoulder', clockwise: false },
-  ankle: { at: 'ankle', above: 'knee', clockwise: false },
-  knee: { at: 'knee', above: 'hip', clockwise: true },
-  hip: { at: 'hip', above: 'shoulder', clockwise: false },
+  throw_ankle: { at: 'ankle', above: 'knee', clockwise: true },
+  throw_knee: { at: 'knee', above: 'hip', clockwise: true },
+  throw_hip: { at: 'hip', above: 'shoulder', clockwise: true },
+  throw_shoulder: { at: 'shoulder', above: 'elbow', clockwise: true },
+  throw_elbow: { at: 'elbow', above: 'wrist', clockwise: true },
   elbow: { at: 'elbow', above: 'shoulder', clockwise: true },
   shoulder: { at: 'shoulder', above: 'head_top', clockwise: true },
 };

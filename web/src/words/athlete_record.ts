@@ -33,6 +33,8 @@ export const athleteWords = {
     load_velocity: 'Bar speed over load',
     joint_ranges: 'Ranges of the joints',
     sides: 'Left and right',
+    solve_setup: 'Set an exercise up',
+    describe_body: 'Body and lengths',
   } as Record<string, string>,
   noTests: 'No tests yet. Record the first on a test day.',
   testsOneByOne: 'The tests, one by one',
