@@ -1,0 +1,198 @@
+// Every pose that is solved stands: over bodies, loads and set-ups, by equilibrium and by virtual work; every one that is
+// not says why.
+#include "body_mechanics/check_pose.h"
+#include "body_mechanics/holds.h"
+#include "body_mechanics/lift_settings.h"
+
+#include "on_disk_tables.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <map>
+
+using namespace amentum;
+
+namespace {
+
+constexpr double most = 1e-6; // N, N m, m
+
+std::vector<Body> bodies() {
+    std::vector<Body> all;
+    for (const BodyTable table : {BodyTable::de_leva, BodyTable::winter})
+        for (const Sex sex : {Sex::female, Sex::male})
+            for (const double stature : {1.45, 1.65, 1.85, 2.05})
+                for (const double stoutness : {18.0, 29.0}) // kg for each square metre of stature
+                    all.push_back(
+                        *scale_body(segments_on_disk(), {table, sex, Length::metres(stature),
+                                                         Mass::kilograms(stoutness * stature * stature)}));
+    return all;
+}
+
+// Values of each setting from one end of its range to the other.
+std::vector<double> grid_of(Setting setting) {
+    switch (setting) {
+    case Setting::stance:
+        return {0.1, 0.45, 0.65, 0.85, 1.05, 2.0};
+    case Setting::pad_height:
+    case Setting::box_height:
+        return {0.05, 0.4, 0.8};
+    case Setting::handle_height:
+        return {0.1, 0.225, 0.325, 0.5, 1.0};
+    case Setting::trunk_lean:
+        return {-20, 5, 20, 45, 85};
+    case Setting::shin_lean:
+        return {-20, 0, 15, 30, 60};
+    case Setting::thigh:
+        return {5, 60, 90, 125};
+    case Setting::knee:
+        return {5, 70, 100, 160};
+    case Setting::elbow:
+        return {0, 20, 60, 90, 150};
+    case Setting::clearance:
+        return {0.03, 0.12, 0.6};
+    }
+    return {};
+}
+
+// Every combination of the settings the lift takes, one lean and one depth at a time.
+std::vector<Setup> setups_of(Lift lift, Hold hold, double load) {
+    std::vector<std::vector<Setting>> choices;
+    switch (lift) {
+    case Lift::rear_foot_raised_split_squat:
+        choices = {{Setting::stance, Setting::pad_height, Setting::trunk_lean, Setting::thigh},
+                   {Setting::stance, Setting::pad_height, Setting::shin_lean, Setting::clearance}};
+        break;
+    case Lift::split_squat:
+    case Lift::lunge:
+        choices = {{Setting::stance, Setting::trunk_lean, Setting::thigh},
+                   {Setting::stance, Setting::trunk_lean, Setting::clearance}};
+        break;
+    case Lift::step_up:
+        choices = {{Setting::stance, Setting::box_height, Setting::trunk_lean, Setting::thigh}};
+        break;
+    case Lift::back_squat:
+    case Lift::front_squat:
+        choices = {{Setting::trunk_lean, Setting::thigh},
+                   {Setting::trunk_lean, Setting::knee},
+                   {Setting::shin_lean, Setting::knee}};
+        break;
+    case Lift::hex_bar_deadlift:
+    case Lift::straight_bar_deadlift:
+        choices = {{Setting::handle_height, Setting::shin_lean}, {Setting::handle_height, Setting::knee}};
+        break;
+    case Lift::pull_up:
+        choices = {{Setting::elbow}};
+        break;
+    }
+    std::vector<Setup> all;
+    for (const auto& settings : choices) {
+        std::vector<Setup> some{{lift, hold, Mass::kilograms(load)}};
+        for (const Setting setting : settings) {
+            std::vector<Setup> more;
+            for (const auto& setup : some)
+                for (const double value : grid_of(setting)) {
+                    more.push_back(setup);
+                    put_setting(more.back(), setting, value);
+                }
+            some = std::move(more);
+        }
+        all.insert(all.end(), some.begin(), some.end());
+    }
+    return all;
+}
+
+struct Count {
+    int solved = 0, refused = 0, wrong = 0;
+    double worst = 0;
+};
+
+void check_one(const Body& body, const Setup& setup, Count& count) {
+    const auto pose = solve_pose(body, setup);
+    if (!pose) {
+        ++count.refused;
+        const Refusal& why = pose.refusal();
+        const bool told =
+            why.code == RefusalCode::no_such_posture && why.sentence.ends_with(".") && !why.field.empty();
+        count.wrong += told ? 0 : 1;
+        return;
+    }
+    ++count.solved;
+    const PoseResiduals left = check_pose(body, *pose);
+    const double worst = std::max(
+        {left.force, left.balance, left.hips, left.trunk_work, left.thigh_work, left.shin_work, left.reach});
+    count.worst = std::max(count.worst, worst);
+    const double asked = setup.pressure_share * body.foot_length;
+    const bool where_asked = setup.lift == Lift::pull_up || std::abs(pose->front.p_WP.x - asked) < 1e-8;
+    if (!(worst < most) || !left.pressure_inside_foot || !left.rear_foot_pushes || !where_asked)
+        ++count.wrong;
+}
+
+} // namespace
+
+TEST_CASE(
+    "every solved pose is in equilibrium, obeys virtual work and keeps its feet; every other one says why") {
+    std::map<Lift, Count> counts;
+    for (const Body& body : bodies())
+        for (const auto& [lift, name] : words_of<Lift>)
+            for (const Hold hold : holds_of(lift))
+                for (const double load : {0.0, 20.0, 100.0, 300.0}) {
+                    if (hold == Hold::body && load > 0)
+                        continue;
+                    for (const Setup& setup : setups_of(lift, hold, load))
+                        check_one(body, setup, counts[lift]);
+                }
+    for (const auto& [lift, count] : counts) {
+        INFO(word(lift) << ": " << count.solved << " solved, " << count.refused
+                        << " refused, largest residual " << count.worst);
+        CHECK(count.wrong == 0);
+        CHECK(count.worst < most);
+        CHECK(count.solved > 100); // the grid is not all extremes
+    }
+}
+
+TEST_CASE("ordinary set-ups of ordinary bodies have a posture, nine times in ten or more") {
+    int solved = 0, all = 0;
+    for (const Body& body : bodies())
+        for (const double stance : {0.42, 0.48, 0.54}) // of stature
+            for (const double trunk : {10.0, 20.0, 30.0}) {
+                Setup setup{Lift::rear_foot_raised_split_squat, Hold::straight_bar, Mass::kilograms(50)};
+                setup.stance = stance * body.given.stature;
+                setup.pad_height = 0.22 * body.given.stature;
+                setup.thigh = Angle::degrees(80);
+                setup.trunk_lean = Angle::degrees(trunk);
+                solved += solve_pose(body, setup) ? 1 : 0;
+                Setup pull{Lift::hex_bar_deadlift, Hold::hex_bar, Mass::kilograms(100)};
+                pull.handle_height = Length::metres(0.3);
+                pull.shin_lean = Angle::degrees(trunk);
+                solved += solve_pose(body, pull) ? 1 : 0;
+                all += 2;
+            }
+    CHECK(solved >= 0.9 * all);
+}
+
+TEST_CASE("the check notices: a moment, a point and a force moved by a little") {
+    const Body body = bodies().front();
+    Setup setup{Lift::split_squat, Hold::dumbbells, Mass::kilograms(40)};
+    setup.stance = 0.45 * body.given.stature;
+    setup.thigh = Angle::degrees(80);
+    setup.trunk_lean = Angle::degrees(10);
+    const auto good = solve_pose(body, setup);
+    REQUIRE(good);
+    Pose pose = *good;
+    pose.lead->hip += 1e-3;
+    CHECK(check_pose(body, pose).hips > most);
+    CHECK(check_pose(body, pose).thigh_work > most);
+    pose = *good;
+    pose.lead->ankle += 1e-3;
+    CHECK(check_pose(body, pose).shin_work > most);
+    pose = *good;
+    pose.front.force.y += 1e-3;
+    CHECK(check_pose(body, pose).force > most);
+    pose = *good;
+    pose.front.p_WP.x += 1e-5;
+    CHECK(check_pose(body, pose).balance > most);
+    pose = *good;
+    pose.at(Mark::rear_knee).x += 1e-4;
+    CHECK(check_pose(body, pose).reach > most);
+}
