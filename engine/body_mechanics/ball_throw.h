@@ -36,15 +36,18 @@ struct OverheadThrow {
     LinkMotion thigh, trunk, upper_arm, forearm;
 };
 
-struct ThrowLoads { // N m; positive turns the next link from x to y (backward, when it points up)
+struct ThrowMoments { // N m of both sides; positive throws: turns all that lies beyond the joint forward
     double elbow, shoulder, hip, knee;
     std::optional<double> ankle; // standing
+};
+
+struct ThrowLoads {
+    ThrowMoments moving;
+    ThrowMoments still;          // the same posture held
     Vector2 ball_velocity;       // m/s
     Vector2 ball_acceleration;   // m/s2
-    Vector2 base_force;          // by the floor, N
-    double hip_static;           // the same posture held still
-    double shoulder_static;
-    std::array<Vector2, 7> points; // ankle (or knee), knee, hip, shoulder, elbow, wrist, ball
+    Vector2 base_force;          // by the floor on the ankles, or on the knees when kneeling, N
+    std::vector<Vector2> points; // from the base: [ankle,] knee, hip, shoulder, elbow, wrist, ball
     std::vector<std::string> warnings;
 };
 
