@@ -40,7 +40,6 @@ export const ballThrowWords = {
   said: 'The throw at the moment given, drawn to scale from the side',
 };
 export const motionWords = {
-  cannotTell: 'Cannot tell',
   drawingWords: 'The drawing in words',
   cautions: 'Cautions',
   sources: 'Sources',

@@ -49,7 +49,6 @@ export const solveSetupWords = {
   lastFigure: 'The figure is the last one that could stand.',
   figureSaid: (lift: string, hold: string) => `${lift}, ${hold}: the posture that balances, drawn to scale from the side`,
   drawingWords: 'The drawing in words',
-  cannotTell: 'Cannot tell',
   now: 'Now',
   kept: 'Kept beside',
   keep: 'Keep this one beside',

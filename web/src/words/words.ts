@@ -19,5 +19,6 @@ export const words = {
   unreachable: 'The server does not answer. Try again when it is back.',
   stopTitle: 'When to stop and see a clinician',
   localRules: 'Usual cautions only. Local rules and licensed practice come first.',
+  cannotTell: 'Cannot tell',
   noThrowers: 'No throwers yet. Bring a table of athletes under “Records in”.',
 };
