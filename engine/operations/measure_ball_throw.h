@@ -1,7 +1,10 @@
 // measure_ball_throw: joint moments of an overhead ball throw, kneeling or standing, at a motion read from film.
 //
-// body_mechanics/ball_throw.h. Inclinations from forward level, 90 up; rates and accelerations left out count as zero
-// and are said to. Keeps nothing.
+// body_mechanics/ball_throw.h. Inclinations in degrees from forward level, 90 up, of each link from its lower end (arms:
+// from the shoulder on). Turning forward is a falling inclination, so rates of a throw are negative. Rates and accelerations
+// left out count as zero, and the answer says so. Keeps nothing.
+// Refuses a ball missing or in two units, a standing throw without its shank, motions no film shows.
+// What it cannot tell: how the two arms share, spin about the long axes, the sideways (valgus) moment at the elbow.
 #pragma once
 
 #include "operations/solve_setup.h"
@@ -31,14 +34,23 @@ struct ShownThrowJoint {
 };
 BOOST_DESCRIBE_STRUCT(ShownThrowJoint, (), (joint, name, moment, still, words))
 
+struct DrawnThrow {                 // metres; x forward, y up, from the floor under the ankle or the knee
+    std::vector<DrawnPoint> points; // ankle (standing), knee, hip, shoulder, elbow, wrist, ball
+    std::vector<DrawnForce> forces; // base: by the floor
+    double velocity_x, velocity_y;  // of the ball, m/s
+    double scale_moment;            // N m of the largest arc
+};
+BOOST_DESCRIBE_STRUCT(DrawnThrow, (), (points, forces, velocity_x, velocity_y, scale_moment))
+
 struct MeasureBallThrowAnswer {
     ShownBody body;
     std::string stance;
     double ball; // in ball_unit
     std::string ball_unit;
-    ShownEstimate ball_speed; // facility's unit; no interval of its own: low = high = value
+    double ball_speed; // at that instant, by the rates given
+    std::string speed_unit;
     std::vector<ShownThrowJoint> joints;
-    DrawnSetup drawing;
+    DrawnThrow drawing;
     std::string drawing_words;
     std::vector<std::string> words;
     std::vector<std::string> cautions;
@@ -46,8 +58,8 @@ struct MeasureBallThrowAnswer {
     std::vector<std::string> sources;
 };
 BOOST_DESCRIBE_STRUCT(MeasureBallThrowAnswer, (),
-                      (body, stance, ball, ball_unit, ball_speed, joints, drawing, drawing_words, words,
-                       cautions, cannot_tell, sources))
+                      (body, stance, ball, ball_unit, ball_speed, speed_unit, joints, drawing, drawing_words,
+                       words, cautions, cannot_tell, sources))
 
 Result<MeasureBallThrowAnswer> measure_ball_throw(Workplace&, const MeasureBallThrowRequest&);
 

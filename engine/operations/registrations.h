@@ -16,6 +16,7 @@ std::vector<Operation> answer_operations();       // roster, thrower, limiters, 
 std::vector<Operation> trace_operations();        // force traces: measure, keep, look again
 std::vector<Operation> line_operations();         // over ball masses, over bar loads
 std::vector<Operation> setup_operations();        // postures of lifts: body, set-up, equal demand
+std::vector<Operation> landing_operations();      // an instant measured: lead leg, overhead throw
 std::vector<Operation> repeat_operations();       // a test's own error, joint ranges, the two sides
 std::vector<Operation> prescription_operations(); // blocks, loads, cautions, catalogue, methods
 

@@ -548,6 +548,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/measure_lead_leg": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the joints of the lead leg do at foot contact or release, for the ground force measured. */
+        get: operations["measure_lead_leg"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/measure_ball_throw": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Which joint moments an overhead ball throw takes, at the motion read from film. */
+        get: operations["measure_ball_throw"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -3682,6 +3716,330 @@ export interface operations {
                         }[];
                         words: string[];
                         cautions: string[];
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    measure_lead_leg: {
+        parameters: {
+            query: {
+                /** @description the athlete's name or id; left out: sex, stature and body mass describe a body */
+                athlete?: string | null;
+                /** @description of the reference table, female or male; left out: the athlete's */
+                sex?: string | null;
+                /** @description de_leva (when left out) or winter */
+                table?: string | null;
+                /** @description standing height; left out: the latest held */
+                stature_cm?: number | null;
+                /** @description the same in inches */
+                stature_in?: number | null;
+                /** @description left out: the latest held */
+                body_mass_kg?: number | null;
+                /** @description the same in pounds */
+                body_mass_lb?: number | null;
+                /** @description hip to knee joint centre, taped; left out: the latest test, otherwise scaled by stature */
+                thigh_cm?: number | null;
+                /** @description the same in inches */
+                thigh_in?: number | null;
+                /** @description knee to ankle joint centre, taped; left out as for the thigh */
+                shank_cm?: number | null;
+                /** @description the same in inches */
+                shank_in?: number | null;
+                /** @description middle of the hips to middle of the shoulders, taped; left out as for the thigh */
+                trunk_cm?: number | null;
+                /** @description the same in inches */
+                trunk_in?: number | null;
+                /** @description shoulder to elbow joint centre, taped; left out as for the thigh */
+                upper_arm_cm?: number | null;
+                /** @description the same in inches */
+                upper_arm_in?: number | null;
+                /** @description elbow to wrist joint centre, taped; left out as for the thigh */
+                forearm_cm?: number | null;
+                /** @description the same in inches */
+                forearm_in?: number | null;
+                /** @description heel to tip of the toe; left out as for the thigh */
+                foot_cm?: number | null;
+                /** @description the same in inches */
+                foot_in?: number | null;
+                /** @description level ground force on the lead foot, forward positive: braking is negative */
+                force_x_n?: number | null;
+                /** @description the same in body weights */
+                force_x_bw?: number | null;
+                /** @description upward ground force on the lead foot */
+                force_y_n?: number | null;
+                /** @description the same in body weights */
+                force_y_bw?: number | null;
+                /** @description centre of pressure ahead of the ankle */
+                pressure_cm?: number | null;
+                /** @description the same in inches */
+                pressure_in?: number | null;
+                /** @description of the shin from upright, forward positive */
+                shin_lean_deg: number;
+                /** @description of the thigh from upright, hip behind the knee positive */
+                thigh_deg: number;
+                /** @description m/s2, forward, of the foot's mass centre; accelerations: all nine or none */
+                foot_ax?: number | null;
+                /** @description m/s2, upward */
+                foot_ay?: number | null;
+                /** @description deg/s2, from forward to up positive */
+                foot_turning?: number | null;
+                /** @description as the foot's */
+                shank_ax?: number | null;
+                /** @description as the foot's */
+                shank_ay?: number | null;
+                /** @description as the foot's */
+                shank_turning?: number | null;
+                /** @description as the foot's */
+                thigh_ax?: number | null;
+                /** @description as the foot's */
+                thigh_ay?: number | null;
+                /** @description as the foot's */
+                thigh_turning?: number | null;
+                /** @description standard error of the two angles; left out: 3 */
+                angle_error_deg?: number | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What the joints of the lead leg do at foot contact or release, for the ground force measured. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        body: {
+                            athlete: string;
+                            name: string;
+                            table: string;
+                            stature: number;
+                            mass: number;
+                            length_unit: string;
+                            mass_unit: string;
+                            stature_from: string;
+                            mass_from: string;
+                        };
+                        joints: {
+                            joint: string;
+                            name: string;
+                            angle?: number | null;
+                            moment: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            words: string;
+                        }[];
+                        force_x_body_weights: number;
+                        force_y_body_weights: number;
+                        accelerations_used: boolean;
+                        drawing: {
+                            points: {
+                                point: string;
+                                x: number;
+                                y: number;
+                            }[];
+                            forces: {
+                                force: string;
+                                x: number;
+                                y: number;
+                                force_x: number;
+                                force_y: number;
+                            }[];
+                            foot_low: number;
+                            foot_high: number;
+                            pressure_x: number;
+                            pressure_error: number;
+                            scale_moment: number;
+                        };
+                        drawing_words: string;
+                        words: string[];
+                        cautions: string[];
+                        cannot_tell: string;
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    measure_ball_throw: {
+        parameters: {
+            query: {
+                /** @description the athlete's name or id; left out: sex, stature and body mass describe a body */
+                athlete?: string | null;
+                /** @description of the reference table, female or male; left out: the athlete's */
+                sex?: string | null;
+                /** @description de_leva (when left out) or winter */
+                table?: string | null;
+                /** @description standing height; left out: the latest held */
+                stature_cm?: number | null;
+                /** @description the same in inches */
+                stature_in?: number | null;
+                /** @description left out: the latest held */
+                body_mass_kg?: number | null;
+                /** @description the same in pounds */
+                body_mass_lb?: number | null;
+                /** @description hip to knee joint centre, taped; left out: the latest test, otherwise scaled by stature */
+                thigh_cm?: number | null;
+                /** @description the same in inches */
+                thigh_in?: number | null;
+                /** @description knee to ankle joint centre, taped; left out as for the thigh */
+                shank_cm?: number | null;
+                /** @description the same in inches */
+                shank_in?: number | null;
+                /** @description middle of the hips to middle of the shoulders, taped; left out as for the thigh */
+                trunk_cm?: number | null;
+                /** @description the same in inches */
+                trunk_in?: number | null;
+                /** @description shoulder to elbow joint centre, taped; left out as for the thigh */
+                upper_arm_cm?: number | null;
+                /** @description the same in inches */
+                upper_arm_in?: number | null;
+                /** @description elbow to wrist joint centre, taped; left out as for the thigh */
+                forearm_cm?: number | null;
+                /** @description the same in inches */
+                forearm_in?: number | null;
+                /** @description heel to tip of the toe; left out as for the thigh */
+                foot_cm?: number | null;
+                /** @description the same in inches */
+                foot_in?: number | null;
+                /** @description kneeling or standing */
+                stance: string;
+                /** @description mass of the ball */
+                ball_kg?: number | null;
+                /** @description the same in pounds */
+                ball_lb?: number | null;
+                /** @description inclination from forward level, 90 up; standing only */
+                shank_deg?: number | null;
+                /** @description inclination from the knee up */
+                thigh_deg: number;
+                /** @description inclination from the hip up */
+                trunk_deg: number;
+                /** @description inclination from the shoulder on; above 90 leans back */
+                upper_arm_deg: number;
+                /** @description inclination from the elbow on */
+                forearm_deg: number;
+                /** @description deg/s; forward is negative; left out: 0 */
+                shank_rate?: number | null;
+                /** @description as the shank's */
+                thigh_rate?: number | null;
+                /** @description as the shank's */
+                trunk_rate?: number | null;
+                /** @description as the shank's */
+                upper_arm_rate?: number | null;
+                /** @description as the shank's */
+                forearm_rate?: number | null;
+                /** @description deg/s2; left out: 0 */
+                shank_acceleration?: number | null;
+                /** @description as the shank's */
+                thigh_acceleration?: number | null;
+                /** @description as the shank's */
+                trunk_acceleration?: number | null;
+                /** @description as the shank's */
+                upper_arm_acceleration?: number | null;
+                /** @description as the shank's */
+                forearm_acceleration?: number | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which joint moments an overhead ball throw takes, at the motion read from film. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        body: {
+                            athlete: string;
+                            name: string;
+                            table: string;
+                            stature: number;
+                            mass: number;
+                            length_unit: string;
+                            mass_unit: string;
+                            stature_from: string;
+                            mass_from: string;
+                        };
+                        stance: string;
+                        ball: number;
+                        ball_unit: string;
+                        ball_speed: number;
+                        speed_unit: string;
+                        joints: {
+                            joint: string;
+                            name: string;
+                            moment: number;
+                            still: number;
+                            words: string;
+                        }[];
+                        drawing: {
+                            points: {
+                                point: string;
+                                x: number;
+                                y: number;
+                            }[];
+                            forces: {
+                                force: string;
+                                x: number;
+                                y: number;
+                                force_x: number;
+                                force_y: number;
+                            }[];
+                            velocity_x: number;
+                            velocity_y: number;
+                            scale_moment: number;
+                        };
+                        drawing_words: string;
+                        words: string[];
+                        cautions: string[];
+                        cannot_tell: string;
                         sources: string[];
                     };
                 };

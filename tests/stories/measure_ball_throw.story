@@ -1,0 +1,71 @@
+Story: What an overhead throw takes, from a side film
+
+Given today is 2026-06-01
+Given the records facility
+  | name         | mass_unit | speed_unit | length_unit |
+  | Harbour Loft | kg        | m/s        | cm          |
+
+# Held still with level arms, ball behind the head: the levers of the weights. A man of 80 kg and 1.80 m: upper arms 4.336 kg
+# at 0.168 m, forearms 2.592 kg at 0.418 m, hands 0.976 kg at 0.640 m and a ball of 2 kg at 0.658 m from the shoulder make
+# 9.80665 x 3.752 = 36.8 N m.
+When the coach asks measure_ball_throw
+  | sex           | male     |
+  | stature_cm    | 180      |
+  | body_mass_kg  | 80       |
+  | stance        | kneeling |
+  | ball_kg       | 2        |
+  | thigh_deg     | 90       |
+  | trunk_deg     | 90       |
+  | upper_arm_deg | 180      |
+  | forearm_deg   | 180      |
+Then the answer
+  | joints          | has      | 4              |
+  | joints.1.joint  | is       | shoulder       |
+  | joints.1.moment | between  | 36.6 and 37.0  |
+  | ball_speed      | is       | 0              |
+  | cautions.0      | contains | held still     |
+  | cannot_tell     | contains | sideways       |
+
+# Straight arms up, turning forward at 500 degrees a second: 0.658 m x 8.727 rad/s = 5.7 m/s.
+When the coach asks measure_ball_throw
+  | sex            | male     |
+  | stature_cm     | 180      |
+  | body_mass_kg   | 80       |
+  | stance         | kneeling |
+  | ball_kg        | 2        |
+  | thigh_deg      | 90       |
+  | trunk_deg      | 90       |
+  | upper_arm_deg  | 90       |
+  | forearm_deg    | 90       |
+  | upper_arm_rate | -500     |
+  | forearm_rate   | -500     |
+Then the answer
+  | ball_speed | between | 5.70 and 5.78 |
+  | speed_unit | is      | m/s           |
+
+When the coach asks measure_ball_throw
+  | sex           | male     |
+  | stature_cm    | 180      |
+  | body_mass_kg  | 80       |
+  | stance        | standing |
+  | ball_kg       | 2        |
+  | thigh_deg     | 90       |
+  | trunk_deg     | 90       |
+  | upper_arm_deg | 90       |
+  | forearm_deg   | 90       |
+Then it is refused
+  | field | is | shank_deg |
+
+# Speed is the point: 5 kg is 11 lb (common practice, no source).
+When the coach asks measure_ball_throw
+  | sex           | male     |
+  | stature_cm    | 180      |
+  | body_mass_kg  | 80       |
+  | stance        | kneeling |
+  | ball_kg       | 5        |
+  | thigh_deg     | 90       |
+  | trunk_deg     | 90       |
+  | upper_arm_deg | 90       |
+  | forearm_deg   | 90       |
+Then the answer
+  | cautions.0 | contains | above 8 lb |
