@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { arcPath, arcPlace, onCircle, quarterTicks, quarterTurn, sweepOf } from './figure_arcs';
 import type { DrawnSetup, Points, Vector } from './figure_drawn';
-import { arrowOf, markLength, newtonsOfMark, padBottom } from './figure_forces';
+import { arrowOf, forceWords, markLength, newtonsOfMark, padBottom } from './figure_forces';
 import { extentOf, liftFrame, union, viewOf } from './figure_frame';
 import { boxOf, labelsOf, meet, type LabelRoom } from './figure_labels';
 import { limbPaths } from './figure_limbs';
@@ -96,6 +96,11 @@ describe('a force', () => {
   it('has a key of a round number', () => {
     expect(newtonsOfMark(1182)).toBe(750);
     expect((1182 / 750) * markLength).toBeLessThanOrEqual(72);
+  });
+  it('is said in its parts when it is aslant', () => {
+    const force = { force: 'front_foot', x: 0, y: 0, force_x: 0.2, force_y: 939.6 };
+    expect(forceWords(force)).toBe('940 N');
+    expect(forceWords({ ...force, force_x: -438 })).toBe('940 N up, 438 N back');
   });
   it('is numbered under a pad, never inside it', () => {
     const drawing = { floor_y: 0, pad_height: 0.4 } as DrawnSetup;

@@ -1,5 +1,6 @@
 // A force on the body as an arrow: pushing up, its point touches where it acts; pulling down, its tail does.
 import type { DrawnForce, DrawnSetup, Vector } from './figure_drawn';
+import { fixed } from '../quantities/shown';
 import type { View } from './figure_frame';
 
 export const markLength = 40; // px of the arrow in the key
@@ -33,4 +34,10 @@ export function arrowOf(force: DrawnForce, view: View, newtons: number): Arrow {
 export function padBottom(drawing: DrawnSetup, view: View): number {
   const high = drawing.pad_height ?? 0;
   return view.at([0, drawing.floor_y + Math.max(0, high - 0.09)])[1];
+}
+
+// Straight up in one number; aslant in its two parts, as the server gives them.
+export function forceWords({ force_x, force_y }: DrawnForce): string {
+  const up = `${fixed(force_y, 0)} N`;
+  return Math.abs(force_x) < 0.5 ? up : `${up} up, ${fixed(Math.abs(force_x), 0)} N ${force_x < 0 ? 'back' : 'forward'}`;
 }

@@ -26,8 +26,8 @@ export interface FrameOf {
 
 export function liftFrame({ lift, stature, stance, box }: FrameOf): WorldFrame {
   if (lift === 'pull_up') return { left: -0.5 * stature, right: 0.5 * stature, bottom: 0, top: 1.5 * stature };
-  if (split.includes(lift)) return { left: -(stance + 0.16 * stature), right: 0.5 * stature, bottom: -box, top: 1.0 * stature };
-  return { left: -0.66 * stature, right: 0.6 * stature, bottom: 0, top: 1.02 * stature };
+  if (split.includes(lift)) return { left: -(stance + 0.16 * stature), right: 0.5 * stature, bottom: -box, top: 1.04 * stature };
+  return { left: -0.66 * stature, right: 0.6 * stature, bottom: 0, top: 1.04 * stature };
 }
 
 // The extent of what is drawn, discs of the load included.

@@ -105,5 +105,6 @@ function rearFoot(points: Points, stature: number): Vector[][] {
   // From the line between ankle and rest up to the sole's direction.
   const slope = toe ? Math.atan2(high, 0.75 * length) : onLaces ? Math.atan2(0.34 * high, 0.4 * length) : Math.atan2(high, 0.5 * length);
   const along: Vector = [x * Math.cos(slope) - y * Math.sin(slope), x * Math.sin(slope) + y * Math.cos(slope)];
-  return [footOf(ankle, along, length, high)];
+  const drawn = footOf(ankle, along, length, high);
+  return [onLaces ? drawn : drawn.map(([a, b]): Vector => [a, Math.max(b, rests[1])])]; // toes bend on the floor
 }

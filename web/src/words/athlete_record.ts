@@ -35,6 +35,8 @@ export const athleteWords = {
     sides: 'Left and right',
     solve_setup: 'Set an exercise up',
     describe_body: 'Body and lengths',
+    measure_lead_leg: 'Lead leg at landing',
+    measure_ball_throw: 'Overhead ball throw',
   } as Record<string, string>,
   noTests: 'No tests yet. Record the first on a test day.',
   testsOneByOne: 'The tests, one by one',

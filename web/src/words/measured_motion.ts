@@ -34,6 +34,7 @@ export const ballThrowWords = {
   measure: 'Show the moments',
   joints: 'Joint by joint, both sides together',
   jointColumns: { joint: 'Joint', moment: 'In motion, N m', still: 'Held still, N m', says: 'What it does' },
+  sign: '+ turns what lies above the joint forward, which throws; − turns it backward.',
   speed: 'Speed of the ball',
   short: { elbow: 'elbow', shoulder: 'shoulder', hip: 'hip', knee: 'knee', ankle: 'ankle' } as Record<string, string>,
   arc: (quarter: string) => `moment at the joint, both sides together: a quarter turn is ${quarter} N m; it starts at the part above and sweeps forward when it throws`,
