@@ -21,7 +21,7 @@ Setup loaded(Setup setup, double kilograms) {
     return setup;
 }
 
-Result<double> load_for(const Body& body, const Setup& to, Demand kind, double demand) {
+Result<double> equal_load(const Body& body, const Setup& to, Demand kind, double demand) {
     const auto miss = [&](double kilograms) {
         const auto pose = solve_pose(body, loaded(to, kilograms));
         return pose ? demand_of(*pose, kind) - demand : no_posture_here;
@@ -51,11 +51,11 @@ std::optional<double> moved_load(Cause cause, In in, double amount, Demand kind,
     const auto pose = solve_pose(body, from);
     if (!pose)
         return std::nullopt;
-    const auto load = load_for(body, to, kind, demand_of(*pose, kind));
+    const auto load = equal_load(body, to, kind, demand_of(*pose, kind));
     return load ? std::optional(*load) : std::nullopt;
 }
 
-double load_error(const Body& body, const Setup& from, const Setup& to, Demand kind) {
+double spread_of_load(const Body& body, const Setup& from, const Setup& to, Demand kind) {
     double variance = 0;
     const double load = to.load.kilograms();
     const auto add = [&](Cause cause, In in) {
@@ -86,13 +86,13 @@ Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from
         return Refusal{RefusalCode::method_does_not_apply, "A pull-up asks nothing of the legs.", "lift",
                        "pull_up", "a lift on the feet"};
     const double demand = demand_of(*asked, kind);
-    const auto load = load_for(body, to, kind, demand);
+    const auto load = equal_load(body, to, kind, demand);
     if (!load)
         return load.refusal();
     auto same = solve_pose(body, loaded(to, *load));
     if (!same)
         return same.refusal();
-    return EquivalentLoad{Mass::kilograms(*load), load_error(body, from, loaded(to, *load), kind), demand,
+    return EquivalentLoad{Mass::kilograms(*load), spread_of_load(body, from, loaded(to, *load), kind), demand,
                           *asked, *std::move(same)};
 }
 

@@ -1,5 +1,6 @@
 #include "demo_facility/demo_facility.h"
 
+#include "demo_facility/body_tests.h"
 #include "demo_facility/jump_traces.h"
 #include "demo_facility/other_side.h"
 #include "demo_facility/people.h"
@@ -22,6 +23,8 @@ DemoFacility make_demo_facility(std::uint64_t seed, Date last_day) {
         add_logged_sets(made.records, athlete, throwers.back(), last_day, seed);
     }
     made.traces = make_jump_traces(made.records, seed);
+    for (const auto& athlete : made.records.athletes)
+        add_body_tests(made.records, athlete);
     made.truth = describe_truth(made.records.athletes, throwers, seed, last_day);
     return made;
 }

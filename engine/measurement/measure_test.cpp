@@ -24,6 +24,7 @@ TestUnit unit_of(Measure measure) {
     case Measure::jump_height:
     case Measure::bound_distance:
     case Measure::stature:
+    case Measure::taped_length:
         return TestUnit::metre;
     case Measure::joint_angle:
         return TestUnit::degree;
@@ -130,6 +131,7 @@ std::vector<std::string> fields_needed(Measure measure) {
     case Measure::body_mass:
         return {"body_mass"};
     case Measure::stature:
+    case Measure::taped_length:
         return {"height"};
     }
     assert(!"every measure has its fields");
@@ -156,6 +158,7 @@ std::vector<std::string> fields_optional(Measure measure) {
     case Measure::take_off_speed:
     case Measure::body_mass:
     case Measure::stature:
+    case Measure::taped_length:
         return {};
     }
     assert(!"every measure has its fields");

@@ -124,6 +124,8 @@ Result<Trial> measure_trial(const TestKind& kind, const Reading& r) {
         return direct_trial(r.body_mass, &Mass::kilograms, "body_mass", "the mass on the scale");
     case Measure::stature:
         return direct_trial(r.height, &Length::metres, "height", "the athlete's height");
+    case Measure::taped_length:
+        return direct_trial(r.height, &Length::metres, "height", "the length between the two landmarks");
     case Measure::one_rep_max:
     case Measure::system_mass_max:
     case Measure::split_squat_max:

@@ -1,5 +1,6 @@
 // The operations that look at posture: the body, a lift as it is set up, the same demand held otherwise.
 #include "operations/describe_body.h"
+#include "operations/inside/body_meanings.h"
 #include "operations/inside/terminal_text.h"
 #include "operations/make_operation.h"
 #include "operations/registrations.h"
@@ -10,27 +11,6 @@ namespace amentum {
 namespace {
 
 using boost::json::value;
-
-const Meanings body_meanings{
-    {"athlete", "the athlete's name or id; left out: sex, stature and body mass describe a body"},
-    {"sex", "of the reference table, female or male; left out: the athlete's"},
-    {"table", "de_leva (when left out) or winter"},
-    {"stature_cm", "standing height; left out: the latest held"},
-    {"stature_in", "the same in inches"},
-    {"body_mass_kg", "left out: the latest held"},
-    {"body_mass_lb", "the same in pounds"},
-    {"thigh_cm", "hip to knee joint centre, taped; left out: the latest test, otherwise scaled by stature"},
-    {"thigh_in", "the same in inches"},
-    {"shank_cm", "knee to ankle joint centre, taped; left out as for the thigh"},
-    {"shank_in", "the same in inches"},
-    {"trunk_cm", "middle of the hips to middle of the shoulders, taped; left out as for the thigh"},
-    {"trunk_in", "the same in inches"},
-    {"upper_arm_cm", "shoulder to elbow joint centre, taped; left out as for the thigh"},
-    {"upper_arm_in", "the same in inches"},
-    {"forearm_cm", "elbow to wrist joint centre, taped; left out as for the thigh"},
-    {"forearm_in", "the same in inches"},
-    {"foot_cm", "heel to tip of the toe; left out as for the thigh"},
-    {"foot_in", "the same in inches"}};
 
 const Meanings setup_meanings{
     {"lift", "such as rear_foot_raised_split_squat, step_up, back_squat, hex_bar_deadlift, pull_up"},
@@ -62,13 +42,6 @@ const Meanings setup_meanings{
      "of the vertical force under the rear foot, 0 to 0.6; left out: the lift's published share"},
     {"rear_force_n", "forward force under the rear foot, -500 to 500 N; left out: 0"}};
 
-Meanings joined(std::initializer_list<Meanings> groups) {
-    Meanings all;
-    for (const auto& group : groups)
-        all.insert(group.begin(), group.end());
-    return all;
-}
-
 std::string body_words(const value& answer) {
     const value& body = answer.at("body");
     const std::string length = said(body.at("length_unit")), mass = said(body.at("mass_unit"));
@@ -91,11 +64,64 @@ std::string body_words(const value& answer) {
            list_said(answer.at("tape_next"), "Tape next: ");
 }
 
-std::string setup_words(const value&) {
-    return {};
+std::string settings_words(const value& settings) {
+    std::string text;
+    for (const auto& setting : settings.as_array()) {
+        const int decimals = static_cast<int>(setting.at("decimals").as_int64());
+        const double error = setting.at("error").to_number<double>();
+        const std::string how = said(setting.at("how"));
+        text +=
+            "  " + padded(said(setting.at("name")), 56) +
+            padded(number_said(setting.at("value"), decimals) + " " + said(setting.at("unit")), 14) + how +
+            (how == "solved" && error > 0 ? ", give or take " + number_said(setting.at("error"), 1) : "") +
+            "\n";
+    }
+    return text;
 }
-std::string equivalent_words(const value&) {
-    return {};
+
+std::string joints_words(const value& joints) {
+    std::string text;
+    for (const auto& joint : joints.as_array()) {
+        const auto& angle = joint.at("angle");
+        text += "  " + padded(said(joint.at("name")), 22) +
+                padded(angle.is_null() ? "-" : number_said(angle, 0) + " deg", 9) +
+                padded(estimate_said(joint.at("moment")), 26) + said(joint.at("words")) + "\n";
+    }
+    return text;
+}
+
+std::string setup_words(const value& answer) {
+    std::string text = said(answer.at("body").at("name")) + ", " + said(answer.at("lift_name")) + "\n\n";
+    const auto& search = answer.at("search");
+    if (!search.is_null())
+        text += paragraph(said(search.at("words"))) + "\n";
+    text += settings_words(answer.at("settings")) + "\n  " + padded("joint", 22) + padded("bend", 9) +
+            "moment, 80 %\n" + joints_words(answer.at("joints")) + "\n" +
+            paragraph(said(answer.at("share_words"))) + list_said(answer.at("words"), "") +
+            "\nAt the rack:\n";
+    for (const auto& line : answer.at("card").as_array())
+        text += "  " + said(line) + "\n";
+    return text + "\n" + list_said(answer.at("cautions"), "Note: ") +
+           paragraph(said(answer.at("cannot_tell")));
+}
+
+std::string equivalent_words(const value& answer) {
+    std::string text = said(answer.at("body").at("name")) + ", " + said(answer.at("lift_name")) + ", " +
+                       number_said(answer.at("load"), 1) + " " + said(answer.at("load_unit")) + ", " +
+                       said(answer.at("hold_name")) + "\n\n" +
+                       paragraph("Asks of the lead leg (" + said(answer.at("demand_of")) +
+                                 "): " + estimate_said(answer.at("demand")) + ".") +
+                       list_said(answer.at("words"), "") + "\n";
+    for (const auto& each : answer.at("equivalents").as_array()) {
+        if (each.at("load").is_null()) {
+            text += paragraph(said(each.at("hold_name")) + ": " + said(each.at("why_not")));
+            continue;
+        }
+        const std::string made = said(each.at("made_of"));
+        text += paragraph(said(each.at("hold_name")) + ": " + estimate_said(each.at("load")) +
+                          ". Here: " + made + (made.ends_with('.') ? " " : ". ") + said(each.at("words")));
+    }
+    return text + "\n" + list_said(answer.at("cautions"), "Note: ");
 }
 
 } // namespace
@@ -105,7 +131,7 @@ std::vector<Operation> setup_operations() {
         make_operation(
             "describe_body",
             "This body as a chain of links: every length, mass and centre, and where it came from.",
-            Effect::reads, body_meanings, &describe_body, &body_words),
+            Effect::reads, body_meanings(), &describe_body, &body_words),
         make_operation(
             "solve_setup",
             "The posture that balances a lift as it is set up, what hip and knee do in it, and the set-up "
@@ -113,7 +139,7 @@ std::vector<Operation> setup_operations() {
             "gives what is wanted.",
             Effect::reads,
             joined(
-                {body_meanings,
+                {body_meanings(),
                  setup_meanings,
                  {{"want", "what to search for: knee_angle, hip_angle, shin_angle, trunk_angle, hip_share, "
                            "knee_moment, hip_moment or start_angle"},
@@ -124,9 +150,11 @@ std::vector<Operation> setup_operations() {
         make_operation(
             "solve_equivalent", "The load of other ways to hold a lift that asks the same of the lead leg.",
             Effect::reads,
-            joined({body_meanings,
+            joined({body_meanings(),
                     setup_meanings,
-                    {{"to_holds", "the holds asked about; left out: every other one of the lift"}}}),
+                    {{"to_holds", "the holds asked about; left out: every other one of the lift"},
+                     {"demand",
+                      "what must be the same: leg (hip and knee together, when left out), hip or knee"}}}),
             &solve_equivalent, &equivalent_words),
     };
 }

@@ -1,9 +1,9 @@
 // solve_equivalent: the load of other ways to hold a lift that asks the same of the lead leg as this set-up does.
 //
-// Demand and band: body_mechanics/equivalent_load.h. Each other hold of the lift (or the ones in `to_holds`) is solved with
-// the same stance, pad, depth and lean; `to_lift` and its own settings ask about another lift instead. Loads are then
-// matched with what the athlete's kit can make. Grip is named as the limit where it is one: a pair of 100-lb dumbbells is
-// 200 lb, and grip gives out first (common practice, no source).
+// Demand and band: body_mechanics/equivalent_load.h; `demand` says what must be the same: leg (hip and knee together, when
+// left out), hip or knee. Every other hold of the lift, or those in `to_holds`, is solved with the same stance, heights,
+// depth and lean. Loads are then matched with what the athlete's kit can make. Grip is named as the limit where it is one: a
+// pair of 100-lb dumbbells is 200 lb, and grip gives out first (common practice, no source). Keeps nothing.
 #pragma once
 
 #include "operations/solve_setup.h"
@@ -12,8 +12,9 @@ namespace amentum {
 
 struct SolveEquivalentRequest : BodyRequest, SetupRequest {
     std::vector<std::string> to_holds; // empty: every other hold of the lift
+    std::optional<std::string> demand; // leg (when left out), hip, knee
 };
-BOOST_DESCRIBE_STRUCT(SolveEquivalentRequest, (BodyRequest, SetupRequest), (to_holds))
+BOOST_DESCRIBE_STRUCT(SolveEquivalentRequest, (BodyRequest, SetupRequest), (to_holds, demand))
 
 struct ShownEquivalent {
     std::string hold;
@@ -36,7 +37,8 @@ struct SolveEquivalentAnswer {
     std::string hold_name;
     double load;
     std::string load_unit;
-    ShownEstimate demand; // N m, hip and knee of one lead leg together
+    std::string demand_of; // leg, hip, knee
+    ShownEstimate demand;  // N m of one lead leg
     std::string kit;
     std::vector<ShownEquivalent> equivalents;
     std::vector<std::string> words;
@@ -44,8 +46,8 @@ struct SolveEquivalentAnswer {
     std::vector<std::string> sources;
 };
 BOOST_DESCRIBE_STRUCT(SolveEquivalentAnswer, (),
-                      (body, lift, lift_name, hold_name, load, load_unit, demand, kit, equivalents, words,
-                       cautions, sources))
+                      (body, lift, lift_name, hold_name, load, load_unit, demand_of, demand, kit, equivalents,
+                       words, cautions, sources))
 
 Result<SolveEquivalentAnswer> solve_equivalent(Workplace&, const SolveEquivalentRequest&);
 

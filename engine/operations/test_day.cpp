@@ -15,6 +15,8 @@ TestOffered offered(const ReferenceTables& tables, const TestKind& kind, const F
         kind.key, kind.name, quality ? quality->name : kind.quality, kind.protocol, word(kind.side_rule), {}};
     for (const auto& field : fields_needed(kind.measure))
         test.fields.push_back(entry_field(field, facility, true));
+    if (kind.measure == Measure::taped_length)
+        test.fields.front().name = "length"; // entered where heights are
     for (const auto& field : fields_optional(kind.measure))
         test.fields.push_back(entry_field(field, facility, false));
     return test;

@@ -66,13 +66,17 @@ std::optional<Refusal> check_keys(const ReferenceTables& t, const ReferenceLines
                         quality);
 }
 
+// Tests that serve something else than velocity: growth, a body's links, the posture of a lift.
+bool may_feed_none(Measure measure) {
+    return measure == Measure::stature || measure == Measure::reactive_ratio ||
+           measure == Measure::taped_length || measure == Measure::joint_angle;
+}
+
 std::optional<Refusal> check_tests(const ReferenceTables& t, const ReferenceLines& at) {
     const auto known = keys_of(t.qualities);
     for (std::size_t i = 0; i < t.test_kinds.size(); ++i) {
         const TestKind& kind = t.test_kinds[i];
-        const bool feeds_none = kind.quality.empty() &&
-                                (kind.measure == Measure::stature || kind.measure == Measure::reactive_ratio);
-        if (!feeds_none)
+        if (!(kind.quality.empty() && may_feed_none(kind.measure)))
             if (auto r =
                     check_known(kind.quality, known, where("test_kinds.csv", at.test_kinds[i], "quality")))
                 return r;

@@ -29,10 +29,11 @@ enum class Measure {
     session_velocity, // throws of one session: mean of n
     body_mass,
     stature,
+    taped_length, // of a part of the body, read as a height
 };
 
 template <>
-inline constexpr std::array<std::pair<Measure, std::string_view>, 14> words_of<Measure>{
+inline constexpr std::array<std::pair<Measure, std::string_view>, 15> words_of<Measure>{
     {{Measure::one_rep_max, "one_rep_max"},
      {Measure::system_mass_max, "system_mass_max"},
      {Measure::split_squat_max, "split_squat_max"},
@@ -46,7 +47,8 @@ inline constexpr std::array<std::pair<Measure, std::string_view>, 14> words_of<M
      {Measure::take_off_speed, "take_off_speed"},
      {Measure::session_velocity, "session_velocity"},
      {Measure::body_mass, "body_mass"},
-     {Measure::stature, "stature"}}};
+     {Measure::stature, "stature"},
+     {Measure::taped_length, "taped_length"}}};
 
 enum class Scale { linear, logarithmic };
 template <>
@@ -73,7 +75,7 @@ inline constexpr std::array<std::pair<TestUnit, std::string_view>, 7> words_of<T
 struct TestKind {
     std::string key;     // "split_squat_max"
     std::string name;    // "Rear-foot-elevated split squat"
-    std::string quality; // key of data/qualities.csv
+    std::string quality; // key of data/qualities.csv; empty when it feeds none
     Measure measure;
     TestUnit unit;
     Scale scale;

@@ -88,7 +88,7 @@ std::map<std::string, Coverage> measured_coverage() {
             const TestKind& kind = *catalogue().test_kind(test);
             const int day = demo_days - (last_day.days_since_1970() - date);
             const bool velocity = test == "throwing_velocity";
-            if (!velocity && true_test(test).quality < 0)
+            if (kind.quality.empty() || (!velocity && true_test(test).quality < 0))
                 continue;
             const bool throws_right = athlete_of(records, {id}).throwing_hand == Hand::right;
             if (test == "grip_force" && (side == Side::right) != throws_right)

@@ -173,7 +173,7 @@ private:
             r.distance = Length::metres(real(0.5, 3));
             break;
         case Measure::joint_angle:
-            r.angle = Angle::degrees(real(61, 89));
+            r.angle = Angle::degrees(real(kind.plausible_low, kind.plausible_high));
             break;
         case Measure::isometric_force:
             r.force = Force::newtons(real(205, 390));
@@ -196,6 +196,9 @@ private:
             break;
         case Measure::stature:
             r.height = Length::metres(real(1.2, 2));
+            break;
+        case Measure::taped_length:
+            r.height = Length::metres(real(kind.plausible_low, kind.plausible_high));
             break;
         }
     }

@@ -180,6 +180,7 @@ TEST_CASE("Angles, forces, bodies: the mean, in the test's unit") {
     };
     CHECK(value(Measure::body_mass, TestUnit::kilogram, 250) == doctest::Approx(90.718474));
     CHECK(value(Measure::stature, TestUnit::metre, 2.4) == doctest::Approx(1.8288));
+    CHECK(value(Measure::taped_length, TestUnit::metre, 2.4) == doctest::Approx(1.8288));
     CHECK(value(Measure::isometric_force, TestUnit::newton, 9000) == doctest::Approx(250));
     CHECK(value(Measure::bound_distance, TestUnit::metre, 5) == doctest::Approx(2.1336));
     body.power = Power::watts(4500);
@@ -198,7 +199,7 @@ TEST_CASE("Every measure asks for what it needs, by name, and for nothing it doe
                                       measure == Measure::take_off_speed
                                   ? TestUnit::metre_per_second
                               : measure == Measure::jump_height || measure == Measure::bound_distance ||
-                                      measure == Measure::stature
+                                      measure == Measure::stature || measure == Measure::taped_length
                                   ? TestUnit::metre
                               : measure == Measure::joint_angle     ? TestUnit::degree
                               : measure == Measure::isometric_force ? TestUnit::newton

@@ -173,7 +173,7 @@ std::vector<AngleDays> angles_of(const Workplace::Inside& inside, const Facility
                                  const Athlete& athlete) {
     std::vector<AngleDays> angles;
     for (const auto& kind : inside.tables.test_kinds)
-        if (kind.measure == Measure::joint_angle)
+        if (kind.measure == Measure::joint_angle && !kind.quality.empty())
             angles.push_back({&kind, sides_by_day(view, kind, athlete)});
     return angles;
 }

@@ -12,6 +12,7 @@ struct AngleDays { // all days of one angle, earliest first
     const TestKind* kind;
     std::vector<SidesOfDay> days;
 };
+// Of the angles that stand for a range; those that only serve a posture (ankle_dorsiflexion) are left to solve_setup.
 std::vector<AngleDays> angles_of(const Workplace::Inside&, const FacilityView&, const Athlete&);
 JointDay joint_day(const std::vector<AngleDays>& angles, Date date);
 

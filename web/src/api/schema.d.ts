@@ -3659,6 +3659,8 @@ export interface operations {
                 rear_force_n?: number | null;
                 /** @description the holds asked about; left out: every other one of the lift */
                 to_holds?: string[];
+                /** @description what must be the same: leg (hip and knee together, when left out), hip or knee */
+                demand?: string | null;
             };
             header?: never;
             path?: never;
@@ -3689,6 +3691,7 @@ export interface operations {
                         hold_name: string;
                         load: number;
                         load_unit: string;
+                        demand_of: string;
                         demand: {
                             value: number;
                             low: number;
