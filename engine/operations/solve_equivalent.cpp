@@ -97,8 +97,10 @@ ShownEquivalent shown_equivalent(const Asked& asked, Hold hold, const ShownUnit&
         shown.words += ".";
     }
     if (shown.limit == "grip")
-        shown.words += " Grip ends the set before the leg: a pair of 100 lb is only 200 lb (common practice, "
-                       "no source).";
+        shown.words +=
+            same->load.pounds() < grip_lb - 0.01
+                ? " Grip may end the set before the leg (common practice, no source)."
+                : " Grip gives out first: a pair of 100 lb is only 200 lb (common practice, no source).";
     if (shown.limit == "upper back")
         shown.words += " The upper back may end the set before the leg (common practice, no source).";
     add_makeable(shown, asked, hold, same->load, unit);
