@@ -1,5 +1,5 @@
 // Joint moments of a moving chain of four links, from joint angles, rates and accelerations:
-//   ours     move_chain and solve_chain, in the plane
+//   ours     solve_moving_chain, in the plane
 //   rival    KDL's ChainIdSolver_RNE (orocos-kdl of Debian) on the same chain, built once; in space, and so with more to
 //            count: a rival for the speed of this question, not for what it can do
 //   sines    the sine and cosine of the four inclinations alone: what ours cannot go below
@@ -70,11 +70,9 @@ Moments ours(const State& state) {
                      omega += state.rate[i],
                      alpha += state.acceleration[i]};
     }
-    std::array<ChainLink, links> chain;
-    move_chain({}, moving, chain);
     std::array<JointLoad, links> loads;
-    solve_chain(chain, loads);
-    return {loads[3].moment, loads[2].moment, loads[1].moment, loads[0].moment};
+    solve_moving_chain({}, moving, loads);
+    return {loads[0].moment, loads[1].moment, loads[2].moment, loads[3].moment};
 }
 
 Moments sines(const State& state) {

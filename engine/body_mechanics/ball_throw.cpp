@@ -51,19 +51,18 @@ std::vector<MovingLink> links_of(const Body& body, const OverheadThrow& thrown) 
 struct Solved {
     ThrowMoments moments;
     Vector2 base_force;
-    std::vector<ChainLink> chain; // from the ball to the base
 };
 
-Solved solve_links(const std::vector<MovingLink>& links, Vector2 base) {
-    Solved solved{{0, 0, 0, 0, {}}, {0, 0}, std::vector<ChainLink>(links.size())};
+Solved solve_links(const std::vector<MovingLink>& links) {
     std::vector<JointLoad> loads(links.size());
-    move_chain({base, {0, 0}}, links, solved.chain);
-    solve_chain(solved.chain, loads);
-    // From the ball: wrist, elbow, shoulder, hip, knee, ankle. Forward is clockwise.
-    solved.moments = {-loads[1].moment, -loads[2].moment, -loads[3].moment, -loads[4].moment, {}};
-    if (links.size() == 6)
-        solved.moments.ankle = -loads[5].moment;
-    solved.base_force = loads.back().force;
+    solve_moving_chain({}, links, loads);
+    // From the base: [ankle,] knee, hip, shoulder, elbow, wrist. Forward is clockwise.
+    const std::size_t knee = links.size() - 5;
+    Solved solved{
+        {-loads[knee + 3].moment, -loads[knee + 2].moment, -loads[knee + 1].moment, -loads[knee].moment, {}},
+        loads.front().force};
+    if (knee == 1)
+        solved.moments.ankle = -loads.front().moment;
     return solved;
 }
 
@@ -131,7 +130,7 @@ Result<ThrowLoads> measure_ball_throw(const Body& body, const OverheadThrow& thr
         return checked.refusal();
     const auto links = links_of(body, thrown);
     const Vector2 base{0, thrown.stance == ThrowStance::standing ? body.ankle_height : 0};
-    const Solved moving = solve_links(links, base), still = solve_links(held_still(links), base);
+    const Solved moving = solve_links(links), still = solve_links(held_still(links));
 
     ThrowLoads loads{moving.moments, still.moments, {0, 0}, {0, 0}, moving.base_force, {base}, {}};
     bool moves = false;

@@ -8,7 +8,9 @@
 //
 // Rates and accelerations are those of the inclination in W, not of the joint's angle: the sum of the joint's own and all
 // before it. The answer is in the order solve_chain wants: the free end first, the base last.
-// Units: m, kg, kg m2, radians, rad/s, rad/s2. Contract: as many answers as links.
+// solve_moving_chain does both at once, without pushes from outside, and
+// keeps only what the recursion needs: the quicker way when angles are what is known.
+// Units: m, kg, kg m2, radians, rad/s, rad/s2. Contract: as many answers as links, 16 at most for solve_moving_chain.
 #pragma once
 
 #include "body_mechanics/inverse_dynamics.h"
@@ -32,5 +34,9 @@ struct MovingBase {
 
 void move_chain(const MovingBase& base, std::span<const MovingLink> from_base,
                 std::span<ChainLink> from_free_end);
+
+// Joint loads base first: by the link before (or the base) on each link, at its base end.
+void solve_moving_chain(const MovingBase& base, std::span<const MovingLink> from_base,
+                        std::span<JointLoad> from_base_up, Vector2 g = {0, -lift_gravity});
 
 } // namespace amentum

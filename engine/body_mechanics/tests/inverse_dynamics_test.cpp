@@ -151,3 +151,21 @@ TEST_CASE("a free moment is undone at every joint between it and the base, and a
     check(loads[2].moment, -12);
     check(loads[2].force, {0, 0});
 }
+
+TEST_CASE("solving a moving chain at once is moving it and solving it, link by link") {
+    const std::array<MovingLink, 4> links{{{0.15, 2.2, 0.09, 0.004, 2.6, 0.1, 0.4},
+                                           {0.455, 6.9, 0.255, 0.087, 1.1, -0.6, 2.4},
+                                           {0.437, 22.7, 0.258, 0.467, 2.45, 0.7, -1.1},
+                                           {0.533, 48.2, 0.334, 3.4, 0.95, -0.2, 3.9}}};
+    const MovingBase base{{0.2, 0.1}, {1.5, -0.7}};
+    std::array<ChainLink, 4> chain;
+    std::array<JointLoad, 4> by_steps, at_once;
+    move_chain(base, links, chain);
+    solve_chain(chain, by_steps);
+    solve_moving_chain(base, links, at_once);
+    for (std::size_t i = 0; i < 4; ++i) {
+        CHECK(at_once[i].moment == doctest::Approx(by_steps[3 - i].moment).epsilon(1e-12));
+        CHECK(at_once[i].force.x == doctest::Approx(by_steps[3 - i].force.x).epsilon(1e-12));
+        CHECK(at_once[i].force.y == doctest::Approx(by_steps[3 - i].force.y).epsilon(1e-12));
+    }
+}

@@ -110,9 +110,9 @@ void add_assumed(const SolvedHere& here, std::vector<ShownSetting>& shown) {
     const Setup& setup = here.setup;
     if (setup.lift == Lift::pull_up)
         return;
-    shown.push_back({"pressure_share", "pressure_share",
-                     "Centre of pressure ahead of the ankle, of the foot's length", setup.pressure_share, "",
-                     2, -0.10, 0.50, 0.01, given_or_usual(here.asked.given_pressure), 0.05});
+    shown.push_back({"pressure_share", "pressure_share", "Pressure ahead of the ankle, of foot length",
+                     setup.pressure_share, "", 2, -0.10, 0.50, 0.01,
+                     given_or_usual(here.asked.given_pressure), 0.05});
     if (const auto usual = rear_share_of(setup.lift)) {
         shown.push_back({"rear_share", "rear_share", "Share of the weight on the back foot",
                          setup.rear_share.value_or(usual->share), "", 2, 0, 0.5, 0.01,
