@@ -81,6 +81,8 @@ describe('the scale', () => {
   it('holds the discs of the load', () => {
     const drawing = { points: [{ point: 'load', x: 0, y: 1.4 }, { point: 'toe', x: 0.1, y: 0 }], disc_radius: 0.225, floor_y: -0.1 } as DrawnSetup;
     expect(extentOf(drawing)).toEqual({ left: -0.225, right: 0.225, bottom: -0.1, top: 1.625 });
+    const low = { ...drawing, floor_y: 0, points: [{ point: 'load', x: 0, y: 0.15 }] }; // a disc of 0.225 m stands on the floor
+    expect(extentOf(low)).toMatchObject({ bottom: 0, top: 0.45 });
   });
 });
 

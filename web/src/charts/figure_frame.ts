@@ -30,11 +30,11 @@ export function liftFrame({ lift, stature, stance, box }: FrameOf): WorldFrame {
   return { left: -0.66 * stature, right: 0.6 * stature, bottom: 0, top: 1.04 * stature };
 }
 
-// The extent of what is drawn, discs of the load included.
+// The extent of what is drawn, discs of the load included; they stand on the floor, never in it.
 export function extentOf(drawing: DrawnSetup): WorldFrame {
   const disc = drawing.disc_radius ?? 0;
   const xs = drawing.points.flatMap((each) => (each.point === 'load' ? [each.x - disc, each.x + disc] : [each.x]));
-  const ys = drawing.points.flatMap((each) => (each.point === 'load' ? [each.y - disc, each.y + disc] : [each.y]));
+  const ys = drawing.points.flatMap((each) => (each.point === 'load' ? [each.y, Math.max(each.y, drawing.floor_y + disc) + disc] : [each.y]));
   return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(drawing.floor_y, ...ys), top: Math.max(...ys) };
 }
 

@@ -97,13 +97,13 @@ function leadFoot({ heel, toe, ankle }: Points): Vector[][] {
 function rearFoot(points: Points, stature: number): Vector[][] {
   const ankle = points['rear_ankle'];
   const [toe, hold] = [points['rear_toe'], points['rear_hold']];
-  const rests = toe ?? hold;
+  const rests = hold ?? toe;
   if (!ankle || !rests) return [];
   const [length, high] = [0.152 * stature, 0.039 * stature];
-  const onLaces = !toe && hold && hold[1] > ankle[1] - 0.3 * high;
+  const onLaces = hold && hold[1] > ankle[1] - 0.3 * high;
   const [x, y] = unit(less(rests, ankle));
   // From the line between ankle and rest up to the sole's direction.
-  const slope = toe ? Math.atan2(high, 0.75 * length) : onLaces ? Math.atan2(0.34 * high, 0.4 * length) : Math.atan2(high, 0.5 * length);
+  const slope = onLaces ? Math.atan2(0.34 * high, 0.4 * length) : Math.atan2(high, (hold ? 0.5 : 0.75) * length);
   const along: Vector = [x * Math.cos(slope) - y * Math.sin(slope), x * Math.sin(slope) + y * Math.cos(slope)];
   const drawn = footOf(ankle, along, length, high);
   return [onLaces ? drawn : drawn.map(([a, b]): Vector => [a, Math.max(b, rests[1])])]; // toes bend on the floor

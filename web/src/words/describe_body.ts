@@ -11,7 +11,7 @@ export const describeBodyWords = {
   ankle: 'ankle over the sole',
   key: { taped: 'taped', scaled: 'scaled from stature', centre: 'mass centre of the part' },
   effect: (unit: string) => `What one ${unit === 'in' ? 'inch' : 'centimetre'} more changes`,
-  effectColumns: { length: 'Longer', knee: 'knee, N m', hip: 'hip, N m', share: 'hip share, points', says: 'In words' },
+  effectColumns: { length: 'Longer', knee: 'knee, N m', hip: 'hip, N m', share: 'hip share, points', says: 'In words' },
   tapeNext: 'Tape this next',
   record: 'Write a taped length on a test day',
   tryIt: 'Try lengths of a tape; nothing is kept',
