@@ -72,6 +72,59 @@ std::vector<MovingLink> held_still(std::vector<MovingLink> links) {
     return links;
 }
 
+// What one number moved by its error adds to the variance of each moment.
+void add_half_difference(const Body& body, const OverheadThrow& less, const OverheadThrow& more,
+                         ThrowMoments& variance) {
+    const ThrowMoments a = solve_links(links_of(body, less)).moments,
+                       b = solve_links(links_of(body, more)).moments;
+    const auto square = [](double low, double high) { return (high - low) * (high - low) / 4; };
+    variance.elbow += square(a.elbow, b.elbow);
+    variance.shoulder += square(a.shoulder, b.shoulder);
+    variance.hip += square(a.hip, b.hip);
+    variance.knee += square(a.knee, b.knee);
+    if (variance.ankle)
+        *variance.ankle += square(*a.ankle, *b.ankle);
+}
+
+using Moved = void (*)(const OverheadThrow&, LinkMotion&, double);
+constexpr std::array<Moved, 3> error_moves{
+    [](const OverheadThrow& by, LinkMotion& motion, double sign) {
+        motion.inclination = motion.inclination + sign * by.angle_error;
+    },
+    [](const OverheadThrow& by, LinkMotion& motion, double sign) {
+        motion.rate *= 1 + sign * by.rate_error_share;
+    },
+    [](const OverheadThrow& by, LinkMotion& motion, double sign) {
+        motion.acceleration *= 1 + sign * by.acceleration_error_share;
+    },
+};
+
+ThrowMoments errors_of(const Body& body, const OverheadThrow& thrown) {
+    ThrowMoments variance{0, 0, 0, 0, thrown.shank ? std::optional<double>(0) : std::nullopt};
+    const auto add_link = [&](auto link) { // of the throw given
+        for (const Moved move : error_moves) {
+            OverheadThrow less = thrown, more = thrown;
+            move(thrown, link(less), -1);
+            move(thrown, link(more), 1);
+            add_half_difference(body, less, more, variance);
+        }
+    };
+    if (thrown.shank)
+        add_link([](OverheadThrow& t) -> LinkMotion& { return *t.shank; });
+    add_link([](OverheadThrow& t) -> LinkMotion& { return t.thigh; });
+    add_link([](OverheadThrow& t) -> LinkMotion& { return t.trunk; });
+    add_link([](OverheadThrow& t) -> LinkMotion& { return t.upper_arm; });
+    add_link([](OverheadThrow& t) -> LinkMotion& { return t.forearm; });
+    ThrowMoments error{std::sqrt(variance.elbow),
+                       std::sqrt(variance.shoulder),
+                       std::sqrt(variance.hip),
+                       std::sqrt(variance.knee),
+                       {}};
+    if (variance.ankle)
+        error.ankle = std::sqrt(*variance.ankle);
+    return error;
+}
+
 Result<Done> check_motion(const char* name, const LinkMotion& motion) {
     const auto inside = [&](const char* what, double value, double low, double high,
                             const char* unit) -> Result<Done> {
@@ -132,7 +185,8 @@ Result<ThrowLoads> measure_ball_throw(const Body& body, const OverheadThrow& thr
     const Vector2 base{0, thrown.stance == ThrowStance::standing ? body.ankle_height : 0};
     const Solved moving = solve_links(links), still = solve_links(held_still(links));
 
-    ThrowLoads loads{moving.moments, still.moments, {0, 0}, {0, 0}, moving.base_force, {base}, {}};
+    ThrowLoads loads{moving.moments, errors_of(body, thrown), still.moments, {0, 0},
+                     {0, 0},         moving.base_force,       {base},        {}};
     bool moves = false;
     for (const auto& link : links) {
         const Vector2 along{std::cos(link.phi), std::sin(link.phi)}, across{-along.y, along.x};

@@ -139,3 +139,66 @@ TEST_CASE("ball masses: common practice is said") {
     thrown.ball = Mass::pounds(10);
     CHECK(measure_ball_throw(round_body(), thrown)->warnings.front().find("above 8 lb") != std::string::npos);
 }
+
+TEST_CASE(
+    "standing: the ankles take part in the power, and a body that falls as one rod needs no other joint") {
+    // Shank, thigh, trunk and arms in one line, turning about the ankle with the acceleration a falling rod has,
+    // alpha = - g sum(m r) cos(phi) / I about the ankle: no moment at the ankle.
+    const double phi = 60 * degree, ball = 2;
+    struct Part {
+        double mass, at, inertia;
+    };
+    const Part parts[] = {{8, 0.25, 0.1},  {22, 0.45 + 0.25, 0.4}, {40, 0.9 + 0.3, 2}, {4, 1.4 + 0.15, 0.04},
+                          {3, 1.82, 0.02}, {1, 2.02, 0.002},       {ball, 2.05, 0}};
+    double moment = 0, inertia = 0, mass = 0;
+    for (const auto& part : parts) {
+        moment += part.mass * part.at;
+        inertia += part.mass * part.at * part.at + part.inertia;
+        mass += part.mass;
+    }
+    const double alpha = -g * moment * std::cos(phi) / inertia;
+    const LinkMotion falling{Angle::radians(phi), 0, alpha / degree};
+    const auto loads = measure_ball_throw(round_body(), {ThrowStance::standing, Mass::kilograms(ball),
+                                                         falling, falling, falling, falling, falling});
+    REQUIRE(loads);
+    CHECK(std::abs(*loads->moving.ankle) < 1e-9);
+    CHECK(*loads->still.ankle ==
+          doctest::Approx(-g * moment * std::cos(phi))); // holds it from falling forward
+    CHECK(loads->base_force.x == doctest::Approx(-moment * alpha * std::sin(phi)));
+    CHECK(loads->base_force.y == doctest::Approx(mass * g + moment * alpha * std::cos(phi)));
+}
+
+TEST_CASE("the band of a moment: angles by the sine, rates twice, accelerations once") {
+    const double ball = 4 * 0.45359237, forearm_lever = 3 * 0.12 + 1 * 0.32 + ball * 0.35,
+                 upper_lever = 4 * 0.15 + (3 + 1 + ball) * 0.3;
+    OverheadThrow thrown = kneeling(135, 135);
+    thrown.angle_error = Angle::degrees(2);
+    // Held: shoulder = - g (upper_lever cos u + forearm_lever cos f); a turn of either by 2 degrees.
+    CHECK(measure_ball_throw(round_body(), thrown)->moving_error.shoulder ==
+          doctest::Approx(g * std::hypot(upper_lever, forearm_lever) * std::sin(135 * degree) *
+                          std::sin(2 * degree)));
+
+    // Upper arms up, forearms level behind, turning: their pull toward the elbow acts 0.3 m over the shoulder.
+    thrown = kneeling(90, 180);
+    thrown.angle_error = Angle::degrees(0);
+    thrown.rate_error_share = 0.1;
+    thrown.forearm.rate = -600;
+    const double omega = 600 * degree;
+    CHECK(measure_ball_throw(round_body(), thrown)->moving_error.shoulder ==
+          doctest::Approx(2 * 0.1 * 0.3 * forearm_lever * omega * omega));
+
+    // Arms straight up, each of the two accelerations wrong by its share, by m a r and I alpha.
+    thrown = kneeling(90, 90);
+    thrown.angle_error = Angle::degrees(0);
+    thrown.acceleration_error_share = 0.2;
+    thrown.upper_arm.acceleration = -5000;
+    thrown.forearm.acceleration = -8000;
+    const double by_upper =
+                     (0.04 + 4 * 0.15 * 0.15 + 0.3 * (3 * 0.42 + 1 * 0.62 + ball * 0.65)) * 5000 * degree,
+                 by_forearm =
+                     (0.02 + 3 * 0.12 * 0.42 + 0.002 + 1 * 0.32 * 0.62 + ball * 0.35 * 0.65) * 8000 * degree;
+    const auto loads = measure_ball_throw(round_body(), thrown);
+    CHECK(loads->moving.shoulder == doctest::Approx(by_upper + by_forearm));
+    CHECK(loads->moving_error.shoulder == doctest::Approx(0.2 * std::hypot(by_upper, by_forearm)));
+    CHECK_FALSE(loads->moving_error.ankle.has_value());
+}
