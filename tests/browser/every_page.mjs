@@ -9,7 +9,8 @@ export const everyPage = ['roster', 'athlete_record/marisol-quay', 'athlete_reco
                           'trace/demo-tomas-verlaine-cmj-2026-05-06-1', 'trace',
                           'ball_mass_line/greta-holloway', 'ball_mass_line/marisol-quay', 'load_velocity/greta-holloway', 'joint_ranges',
                           'joint_ranges/amara-tidewell', 'sides/amara-tidewell', 'sides/marisol-quay', 'estimate_error',
-                          'estimate_error/grip_force', 'no_such_page'];
+                          'estimate_error/grip_force', 'solve_setup', 'solve_setup/marisol-quay', 'describe_body/marisol-quay',
+                          'measure_lead_leg/marisol-quay', 'measure_ball_throw/marisol-quay', 'no_such_page'];
 
 // Buttons and fields lower than 44 px; a checkbox is hit by its label. [WCAG 2.2, 2.5.8 asks for 24, 2.5.5 for 44]
 const tooSmall = () =>

@@ -3,6 +3,7 @@ import { mkdirSync } from 'node:fs';
 import { argument, newStore, runProgram, runTests, serve } from '../http/program.mjs';
 import { addressTests } from './addresses.mjs';
 import { athleteRecordTests } from './athlete_record.mjs';
+import { bodyTests } from './body.mjs';
 import { startBrowser } from './browser.mjs';
 import { everyPageTests } from './every_page.mjs';
 import { importRecordsTests } from './import_records.mjs';
@@ -15,6 +16,7 @@ import { printTests } from './print.mjs';
 import { rangesTests } from './ranges.mjs';
 import { recordTraceTests } from './record_traces.mjs';
 import { shownIsHeldTests } from './shown_is_held.mjs';
+import { solveSetupTests } from './solve_setup.mjs';
 import { testDayTests } from './test_day.mjs';
 import { traceTests } from './traces.mjs';
 
@@ -29,7 +31,7 @@ if (pictures) mkdirSync(pictures, { recursive: true });
 const world = { store, pages, pictures, browser: await startBrowser(), server: await serve(store, pages) };
 for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests, importRecordsTests, testDayTests, planBlockTests,
                      athleteRecordTests, addressTests, keyboardTests, recordTraceTests, traceTests, linesTests, rangesTests,
-                     offlineTests])
+                     solveSetupTests, bodyTests, offlineTests])
   tests(world);
 const failed = await runTests();
 await world.browser.close();
