@@ -3,6 +3,7 @@
 #include "body_mechanics/inside/assumption_moves.h"
 #include "body_mechanics/inside/balance_root.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace amentum {
@@ -39,8 +40,8 @@ Result<double> equal_load(const Body& body, const Setup& to, Demand kind, double
 
 enum class In { both, from, to };
 
-// The load with one assumption moved. Body, rear share and pressure are the same in both set-ups and move together; where
-// two different bars sit on the trunk are two different errors.
+// The load with one assumption moved. Body, rear share and pressure are the same in both set-ups and move together where
+// both rest on them (a squat has no rear share); where two different bars sit on the trunk are two different errors.
 std::optional<double> moved_load(Cause cause, In in, double amount, Demand kind, Body body, Setup from,
                                  Setup to) {
     Body once = body;
@@ -55,45 +56,60 @@ std::optional<double> moved_load(Cause cause, In in, double amount, Demand kind,
     return load ? std::optional(*load) : std::nullopt;
 }
 
-double spread_of_load(const Body& body, const Setup& from, const Setup& to, Demand kind) {
+// Adds the error of the load to `same`, and the causes that cannot be moved.
+void add_error(EquivalentLoad& same, const Body& body, const Setup& from, const Setup& to, Demand kind) {
     double variance = 0;
     const double load = to.load.kilograms();
     const auto add = [&](Cause cause, In in) {
         const double error = error_of(cause, body, in == In::to ? to : from);
         const auto more = moved_load(cause, in, error, kind, body, from, to);
         const auto less = moved_load(cause, in, -error, kind, body, from, to);
-        if (!more && !less)
+        if (!more && !less) {
+            same.not_moved.push_back(cause);
             return;
+        }
         const double change = (more.value_or(load) - less.value_or(load)) / (more && less ? 2 : 1);
         variance += change * change;
     };
-    for (const Cause cause : causes_of(from))
-        add(cause, cause == Cause::hold ? In::from : In::both);
-    for (const Cause cause : causes_of(to))
-        if (cause == Cause::hold)
+    const auto rests_on = [](const Setup& setup, Cause cause) {
+        const auto causes = causes_of(setup);
+        return std::find(causes.begin(), causes.end(), cause) != causes.end();
+    };
+    for (const auto& [cause, name] : words_of<Cause>) {
+        const bool in_from = rests_on(from, cause), in_to = rests_on(to, cause);
+        if (in_from && in_to && cause != Cause::hold) {
+            add(cause, In::both);
+            continue;
+        }
+        if (in_from)
+            add(cause, In::from);
+        if (in_to)
             add(cause, In::to);
-    return std::sqrt(variance);
+    }
+    same.standard_error = std::sqrt(variance);
 }
 
 } // namespace
 
 Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from, const Setup& to,
                                              Demand kind) {
-    const auto asked = solve_pose(body, from);
+    for (const Setup* setup : {&from, &to})
+        if (setup->lift == Lift::pull_up)
+            return Refusal{RefusalCode::method_does_not_apply, "A pull-up asks nothing of the legs.", "lift",
+                           "pull_up", "a lift on the feet"};
+    auto asked = solve_pose(body, from);
     if (!asked)
         return asked.refusal();
-    if (!asked->lead)
-        return Refusal{RefusalCode::method_does_not_apply, "A pull-up asks nothing of the legs.", "lift",
-                       "pull_up", "a lift on the feet"};
     const double demand = demand_of(*asked, kind);
     const auto load = equal_load(body, to, kind, demand);
     if (!load)
         return load.refusal();
-    auto same = solve_pose(body, loaded(to, *load));
-    if (!same)
-        return same.refusal();
-    return EquivalentLoad{Mass::kilograms(*load), spread_of_load(body, from, loaded(to, *load), kind), demand,
-                          *asked, *std::move(same)};
+    auto matched = solve_pose(body, loaded(to, *load));
+    if (!matched)
+        return matched.refusal();
+    EquivalentLoad same{Mass::kilograms(*load), 0, demand, *std::move(asked), *std::move(matched), {}};
+    add_error(same, body, from, loaded(to, *load), kind);
+    return same;
 }
 
 } // namespace amentum

@@ -6,10 +6,13 @@
 // In a split lift of one depth, H + K rests on the force under the lead foot and the thigh's level length alone: the same
 // load asks the same of the leg however it is held, and only the split between hip and knee moves. Ask for hip or knee to
 // keep one of them. The posture is solved anew for every load.
-// Band: both demands rest on the same body, rear share and pressure, so each of these is moved in both at once; the load's
-// place on the trunk in each by itself. The load is solved again every time; errors add in squares as in pose_band.h.
-// Refusals: no_such_posture of either; method_does_not_apply when the other needs less than no load (lighter than the
-// body alone) or more than 500 kg.
+// The two may be different lifts; one leg is one leg in both, the half of a squat's two.
+// Band: both demands rest on the same body, rear share and pressure, so each of these is moved in both at once, or in the
+// one that rests on it (a squat has no rear share); the load's place on the trunk in each by itself. The load is solved
+// again every time; errors add in squares as in pose_band.h. A cause that no load answers when moved either way is left
+// out of the band and named in `not_moved`: the band is then too narrow.
+// Refusals: no_such_posture of either; method_does_not_apply when one is a pull-up, or when the other needs less than no
+// load (lighter than the body alone) or more than 500 kg.
 // What it cannot tell: grip, balance and upper back, which end a set before the leg does; a pair of 100-lb dumbbells is
 // 200 lb, and grip gives out first (common practice, no source).
 #pragma once
@@ -29,6 +32,7 @@ struct EquivalentLoad {
     double demand;         // N m of one lead leg, in both
     Pose from;
     Pose to;
+    std::vector<Cause> not_moved;
 };
 
 // `to` with any load: its own is what is solved.

@@ -2,6 +2,7 @@
 
 #include "body_mechanics/lift_settings.h"
 
+#include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 
 #include <algorithm>
@@ -126,6 +127,7 @@ private:
 
     void walk() {
         double before = noted(wanted_.low), x_before = wanted_.low;
+        double earlier = none, x_earlier = none;
         for (int i = 1; i <= steps; ++i) {
             const double x = wanted_.low + (wanted_.high - wanted_.low) * i / steps, now = noted(x);
             if (!std::isnan(before) && !std::isnan(now))
@@ -134,9 +136,32 @@ private:
                 to_edge(x_before, x, before);
             else if (!std::isnan(now))
                 to_edge(x, x_before, now);
+            if (std::abs(before) < std::abs(earlier) && std::abs(before) < std::abs(now))
+                to_turn(x_earlier, x, earlier, now);
+            earlier = before;
+            x_earlier = x_before;
             before = now;
             x_before = x;
         }
+    }
+
+    // The value came near and turned away again: the nearest lies between, or two crossings in one step.
+    void to_turn(double a, double b, double f_a, double f_b) {
+        if (!(f_a * f_b > 0))
+            return;
+        const double side = f_a > 0 ? 1 : -1;
+        std::uintmax_t most = 40;
+        const auto [x, least] = boost::math::tools::brent_find_minima(
+            [&](double at) {
+                const double value = miss(at);
+                return std::isnan(value) ? std::numeric_limits<double>::max() : side * value;
+            },
+            a, b, 20, most);
+        const double value = noted(x);
+        if (least >= 0 || std::isnan(value))
+            return;
+        close_in(a, x, f_a, value);
+        close_in(x, b, value, f_b);
     }
 
     void close_in(double a, double b, double f_a, double f_b) {
@@ -201,17 +226,28 @@ private:
     double nearest_miss_ = none;
 };
 
+std::string spoken(std::string_view word) {
+    std::string words(word);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
 Result<Done> check_wanted(const Setup& from, const Wanted& wanted) {
     const auto allowed = settings_of(from.lift);
     const auto setting = setting_of(wanted.varied);
     if (setting && std::find(allowed.begin(), allowed.end(), *setting) == allowed.end())
-        return Refusal{RefusalCode::method_does_not_apply, "This lift is not set up by that.", "vary",
-                       std::string(word(wanted.varied)), "a setting of this lift, or load"};
+        return Refusal{RefusalCode::method_does_not_apply,
+                       "A " + spoken(word(from.lift)) + " has no " + spoken(word(wanted.varied)) +
+                           " to vary.",
+                       "vary", std::string(word(wanted.varied)), "a setting of this lift, or load"};
     if (from.lift == Lift::pull_up)
         return Refusal{RefusalCode::method_does_not_apply, "A pull-up has no set-up to search in the plane.",
                        "lift", "pull_up", "a lift on the feet"};
     if (!(wanted.low < wanted.high))
         return refuse_range("low", wanted.low, wanted.low, wanted.high, "", "Low must be below high.");
+    if (!std::isfinite(wanted.value))
+        return Refusal{RefusalCode::out_of_range, "What is wanted must be a number.", "wanted", "",
+                       "degrees, a share from 0 to 1, or N m"};
     return Done{};
 }
 

@@ -8,6 +8,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -117,6 +118,34 @@ TEST_CASE("out of reach: the nearest, and what stops it") {
     CHECK(ankle->stopped_by.find("ankle") != std::string::npos);
 }
 
+TEST_CASE(
+    "a value that is only just reached between two steps is found, and the highest one is the highest") {
+    Setup pull{Lift::straight_bar_deadlift, Hold::bar_in_hands, Mass::kilograms(140)};
+    pull.handle_height = Length::metres(0.3);
+    pull.shin_lean = Angle::degrees(10);
+    double highest = 0; // by walking in hundredths of a degree: the hip moment rises, then falls
+    for (double shin = 12; shin < 18; shin += 0.01) {
+        pull.shin_lean = Angle::degrees(shin);
+        if (const auto pose = solve_pose(man(), pull))
+            highest = std::max(highest, pose->lead->hip / 2);
+    }
+    REQUIRE(highest > 0);
+    const auto ask = [&](double moment) {
+        return search_setup(man(), pull, {}, {Target::hip_moment, moment, Varied::shin_lean, -20, 45});
+    };
+    const auto just = ask(highest - 0.02);
+    REQUIRE(just);
+    CHECK(just->reached);
+    const auto again = solve_pose(man(), just->setup);
+    REQUIRE(again);
+    CHECK(std::abs(again->lead->hip / 2 - (highest - 0.02)) < 0.005);
+    const auto more = ask(highest + 20);
+    REQUIRE(more);
+    CHECK_FALSE(more->reached);
+    CHECK(more->value > highest - 0.001);
+    CHECK(more->stopped_by == "Nothing in this range comes closer.");
+}
+
 TEST_CASE("a search that the lift cannot answer is refused") {
     CHECK(
         search_setup(man(), hex(), {}, {Target::knee_angle, 90, Varied::stance, 0.4, 1.4}).refusal().field ==
@@ -128,6 +157,9 @@ TEST_CASE("a search that the lift cannot answer is refused") {
     hanging.elbow = Angle::degrees(90);
     CHECK(search_setup(man(), hanging, {}, {Target::knee_angle, 90, Varied::load, 0, 100}).refusal().field ==
           "lift");
+    CHECK(search_setup(man(), raised(), {}, {Target::knee_angle, std::nan(""), Varied::stance, 0.4, 1.4})
+              .refusal()
+              .field == "wanted");
     CHECK(search_setup(man(), raised(), {}, {Target::knee_angle, 90, Varied::stance, 1.8, 2.0})
               .refusal()
               .code == RefusalCode::no_such_posture);
@@ -217,4 +249,50 @@ TEST_CASE("at one depth the leg as a whole asks for the same load however it is 
     CHECK(knee->to.lead->knee == doctest::Approx(knee->from.lead->knee).epsilon(1e-6));
     CHECK(solve_equivalent_load(man(), raised(), raised(Hold::goblet), Demand::knee).refusal().code ==
           RefusalCode::method_does_not_apply);
+}
+
+TEST_CASE(
+    "a squat's load for one leg of a split squat: there and back, and the rear foot's share is in the band") {
+    Setup squat{Lift::back_squat, Hold::straight_bar, Mass::kilograms(120)};
+    squat.knee = Angle::degrees(90);
+    squat.trunk_lean = Angle::degrees(30);
+    const auto to_split = solve_equivalent_load(man(), squat, raised());
+    REQUIRE(to_split);
+    CHECK(to_split->not_moved.empty());
+    CHECK(to_split->from.lead->knee + to_split->from.lead->hip == // two legs against one
+          doctest::Approx(2 * (to_split->to.lead->knee + to_split->to.lead->hip)).epsilon(1e-6));
+    const auto back =
+        solve_equivalent_load(man(), raised(Hold::straight_bar, to_split->load.kilograms()), squat);
+    REQUIRE(back);
+    CHECK(back->load.kilograms() == doctest::Approx(120).epsilon(1e-6));
+    // H + K = (1 - share) W (K.x - H.x) less the leg's own weight, so a load that keeps it needs (1 - share) W constant:
+    // d load = W / g * 0.036 / (1 - 0.1564), of the 80 kg and the load together. All other causes only widen the band.
+    const double from_share = (80 + to_split->load.kilograms()) * 0.036 / (1 - 0.1564);
+    CHECK(to_split->standard_error > 0.99 * from_share);
+    CHECK(to_split->standard_error < 3 * from_share);
+}
+
+TEST_CASE("a pull-up asks nothing of the legs, in either place") {
+    Setup hanging{Lift::pull_up, Hold::belt, Mass::kilograms(20)};
+    hanging.elbow = Angle::degrees(90);
+    for (const auto& [from, to] : {std::pair{hanging, raised()}, std::pair{raised(), hanging}}) {
+        const auto same = solve_equivalent_load(man(), from, to);
+        REQUIRE_FALSE(same);
+        CHECK(same.refusal().code == RefusalCode::method_does_not_apply);
+        CHECK(same.refusal().field == "lift");
+    }
+}
+
+TEST_CASE("a length twice as uncertain adds twice as much to the band") {
+    Body body = man();
+    const auto pose = solve_pose(body, raised());
+    const PoseBand narrow = estimate_pose_band(body, raised(), *pose);
+    body.trunk.length_error *= 2; // a small move: nearly straight
+    const PoseBand wide = estimate_pose_band(body, raised(), *pose);
+    CHECK(wide.knee.standard_error > narrow.knee.standard_error);
+    CHECK(wide.hip.standard_error > narrow.hip.standard_error);
+    for (std::size_t i = 0; i < narrow.causes.size(); ++i) {
+        const double times = narrow.causes[i].cause == Cause::trunk ? 2 : 1;
+        CHECK(wide.causes[i].knee == doctest::Approx(times * narrow.causes[i].knee).epsilon(0.01));
+    }
 }
