@@ -125,6 +125,19 @@ export function solveSetupTests(world) {
       await page.close();
     }
   });
+  test('on a phone the figure stays in sight and never lies over the slider that holds the focus', async () => {
+    const page = await open(undefined, widths.phone);
+    for (const key of ['load', 'stance', 'pad', 'trunk_lean', 'thigh', 'pad', 'stance', 'load']) {
+      await slider(page, key).focus();
+      await page.keyboard.press('ArrowRight');
+      await settled(page);
+      const figure = await page.locator('.live').boundingBox();
+      const here = await slider(page, key).boundingBox();
+      assert.ok(figure.y > -1 && here.y >= figure.y + figure.height - 1, `${key}: slider at ${here.y}, figure until ${figure.y + figure.height}`);
+      assert.ok(here.y + here.height <= 900, key);
+    }
+    await page.close();
+  });
   test('a search finds the set-up, says so in the route’s words and goes onto the slider', async () => {
     const page = await open();
     await page.getByLabel('Wanted').fill('60');
