@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# install_tools.sh run|test|fuzz: installs what building (and testing) needs on a bare Debian 12, and says what.
+# install_tools.sh run|test|bench|fuzz: installs what building (and testing) needs on a bare Debian 12, and says what.
 # Debian's packages by apt (through sudo when not root); a newer Node.js from the npm registry into .tools/node,
 # because Debian 12 has Node.js 18 and the page builder needs 20.19 or newer.
 set -euo pipefail
@@ -10,6 +10,7 @@ build_packages=(g++ cmake ninja-build ccache mold libboost1.81-dev libboost-json
 test_packages=(chromium python3 jq fonts-dejavu-core clang-format-14 liborocos-kdl-dev libsimbody-dev)
 wanted=("${build_packages[@]}")
 [ "${1:-run}" = test ] && wanted+=("${test_packages[@]}")
+[ "${1:-run}" = bench ] && wanted+=(liborocos-kdl-dev r-base-core r-cran-lme4)
 [ "${1:-run}" = fuzz ] && wanted+=(clang libclang-rt-14-dev)
 
 missing=()
