@@ -2,6 +2,7 @@
 
 #include "body_mechanics/equivalent_load.h"
 #include "body_mechanics/holds.h"
+#include "body_mechanics/inside/method_inputs.h"
 #include "body_mechanics/lift_settings.h"
 #include "body_mechanics/rear_share.h"
 #include "body_mechanics/search_setup.h"
@@ -12,20 +13,6 @@ namespace amentum::body_mechanics {
 namespace {
 
 constexpr double degree = std::numbers::pi / 180;
-
-// Inputs that say whose body it is, as every method of this module takes them.
-std::vector<MethodInput> body_inputs() {
-    return {{"table", "of body segments", 0, 0, all_words<BodyTable>(), "de_leva"},
-            {"sex", "of the table", 0, 0, all_words<Sex>()},
-            {"stature_m", "without shoes", 1.0, 2.4},
-            {"body_mass_kg", "of the athlete", 15, 250}};
-}
-
-Result<Body> body_of(const SegmentTables& tables, const MethodArguments& given) {
-    return scale_body(tables, {*from_word<BodyTable>(given.word("table")), *from_word<Sex>(given.word("sex")),
-                               Length::metres(given.number("stature_m")),
-                               Mass::kilograms(given.number("body_mass_kg"))});
-}
 
 struct SettingInput {
     const char* name;
@@ -174,18 +161,13 @@ Result<MethodAnswer> run_equivalent_load(const SegmentTables& tables, const Meth
                         {"Of one lead leg; grip and balance may end a set before the leg does."}};
 }
 
-std::vector<MethodInput> with(std::vector<MethodInput> inputs, std::vector<MethodInput> more) {
-    inputs.insert(inputs.end(), more.begin(), more.end());
-    return inputs;
-}
-
 } // namespace
 
 std::vector<Method> methods(const SegmentTables& tables) {
     const auto on_tables = [&tables](auto run) {
         return [&tables, run](const MethodArguments& given) { return run(tables, given); };
     };
-    return {
+    std::vector<Method> all{
         {"body_segment",
          "How long and heavy is a part of this body, and where is its centre?",
          with(body_inputs(), {{"segment", "which part", 0, 0, all_words<Segment>()}}),
@@ -220,6 +202,9 @@ std::vector<Method> methods(const SegmentTables& tables) {
          {"DeLeva1996", "Helme2020", "ProjectProposal"},
          on_tables(run_equivalent_load)},
     };
+    const auto landings = landing_methods(tables);
+    all.insert(all.end(), landings.begin(), landings.end());
+    return all;
 }
 
 } // namespace amentum::body_mechanics

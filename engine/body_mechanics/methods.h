@@ -8,6 +8,7 @@
 
 namespace amentum::body_mechanics {
 
-std::vector<Method> methods(const SegmentTables& tables);
+std::vector<Method> methods(const SegmentTables& tables);         // all of them
+std::vector<Method> landing_methods(const SegmentTables& tables); // of an instant measured: lead leg, throw
 
 } // namespace amentum::body_mechanics

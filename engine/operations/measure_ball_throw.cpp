@@ -53,22 +53,29 @@ Refusal as_asked(Refusal refusal) {
     return refusal;
 }
 
-ShownThrowJoint shown_joint(const char* joint, const char* name, double moment, double still) {
+ShownThrowJoint shown_joint(const char* joint, const char* name, const Estimate& moment, double still) {
     const auto way = [](double value) { return value >= 0 ? " N m forward" : " N m backward"; };
-    return {joint, name, moment, still,
-            std::string(name) + ": " + format_fixed(std::abs(moment), 0) + way(moment) +
-                "; held still it would be " + format_fixed(std::abs(still), 0) + way(still)};
+    const auto [low, high] = moment.central();
+    const double sign = moment.value >= 0 ? 1 : -1; // the band counted in the moment's own direction
+    const double least = sign > 0 ? low : -high, most = sign > 0 ? high : -low;
+    std::string words = std::string(name) + ": " + format_fixed(std::abs(moment.value), 0) +
+                        way(moment.value) + " (80 %: " + format_fixed(least, 0) + " to " +
+                        format_fixed(most, 0) + "); held still it would be " +
+                        format_fixed(std::abs(still), 0) + way(still);
+    if (low < 0 && high > 0)
+        words += "; its band holds zero, so the direction is not certain";
+    return {joint, name, moment.value, low, high, still, words};
 }
 
 std::vector<ShownThrowJoint> shown_joints(const ThrowLoads& loads) {
-    const auto& [moving, still] = std::tie(loads.moving, loads.still);
+    const auto& [moving, error, still] = std::tie(loads.moving, loads.moving_error, loads.still);
     std::vector<ShownThrowJoint> joints{
-        shown_joint("elbow", "both elbows", moving.elbow, still.elbow),
-        shown_joint("shoulder", "both shoulders", moving.shoulder, still.shoulder),
-        shown_joint("hip", "both hips", moving.hip, still.hip),
-        shown_joint("knee", "both knees", moving.knee, still.knee)};
+        shown_joint("elbow", "both elbows", {moving.elbow, error.elbow}, still.elbow),
+        shown_joint("shoulder", "both shoulders", {moving.shoulder, error.shoulder}, still.shoulder),
+        shown_joint("hip", "both hips", {moving.hip, error.hip}, still.hip),
+        shown_joint("knee", "both knees", {moving.knee, error.knee}, still.knee)};
     if (moving.ankle)
-        joints.push_back(shown_joint("ankle", "both ankles", *moving.ankle, *still.ankle));
+        joints.push_back(shown_joint("ankle", "both ankles", {*moving.ankle, *error.ankle}, *still.ankle));
     return joints;
 }
 
@@ -85,6 +92,31 @@ DrawnThrow drawing_of(const ThrowLoads& loads, const std::vector<ShownThrowJoint
     for (const auto& joint : joints)
         drawn.scale_moment = std::max(drawn.scale_moment, std::abs(joint.moment));
     return drawn;
+}
+
+// Part of a motion given, part not: what was not given counts as zero, and that is said.
+std::vector<std::string> left_out_words(const MeasureBallThrowRequest& request) {
+    const std::pair<const char*, std::optional<double>> read[] = {
+        {"shank rate", request.shank_rate},
+        {"thigh rate", request.thigh_rate},
+        {"trunk rate", request.trunk_rate},
+        {"upper arm rate", request.upper_arm_rate},
+        {"forearm rate", request.forearm_rate},
+        {"shank acceleration", request.shank_acceleration},
+        {"thigh acceleration", request.thigh_acceleration},
+        {"trunk acceleration", request.trunk_acceleration},
+        {"upper arm acceleration", request.upper_arm_acceleration},
+        {"forearm acceleration", request.forearm_acceleration}};
+    std::string names;
+    bool moves = false;
+    for (const auto& [name, value] : read) {
+        moves = moves || value.value_or(0) != 0;
+        if (!value && (request.shank_deg || !std::string_view(name).starts_with("shank")))
+            names += (names.empty() ? "" : ", ") + std::string(name);
+    }
+    if (names.empty() || !moves) // held still: the warning says so
+        return {};
+    return {"Left out, and counted as zero: " + names + "."};
 }
 
 std::string in_words(const MeasureBallThrowRequest& request, const ThrowLoads& loads) {
@@ -131,13 +163,15 @@ Result<MeasureBallThrowAnswer> measure_ball_throw(Workplace& workplace,
              ", and the arms need " + format_fixed(std::abs(loads->moving.shoulder), 0) +
              " N m at both shoulders together to move as given.",
          "The moments rest on the rates and accelerations as given: half the acceleration is about half the "
-         "moment."},
-        loads->warnings,
+         "moment. Bands hold 3 degrees an inclination, 5 % of each rate and 15 % of each acceleration "
+         "(proposals of this project, no source); a motion smoothed too much or too little may err by more."},
+        left_out_words(request),
         "Cannot tell: how the two arms share, spin about the long axes, or the sideways (valgus) moment at "
         "the elbow.",
         given->sources};
+    answer.cautions.insert(answer.cautions.end(), loads->warnings.begin(), loads->warnings.end());
     answer.cautions.insert(answer.cautions.end(), given->cautions.begin(), given->cautions.end());
-    answer.sources.insert(answer.sources.end(), {"DuarteWatanabe", "CommonPractice"});
+    answer.sources.insert(answer.sources.end(), {"DuarteWatanabe", "CommonPractice", "ProjectProposal"});
     return answer;
 }
 

@@ -2,7 +2,8 @@
 //
 // body_mechanics/ball_throw.h. Inclinations in degrees from forward level, 90 up, of each link from its lower end (arms:
 // from the shoulder on). Turning forward is a falling inclination, so rates of a throw are negative. Rates and accelerations
-// left out count as zero, and the answer says so. Keeps nothing.
+// left out count as zero, and the answer says so. Bands hold 3 degrees an inclination, 5 % of the rates, 15 % of the
+// accelerations (proposals, no source). Keeps nothing.
 // Refuses a ball missing or in two units, a standing throw without its shank, motions no film shows.
 // What it cannot tell: how the two arms share, spin about the long axes, the sideways (valgus) moment at the elbow.
 #pragma once
@@ -28,11 +29,12 @@ BOOST_DESCRIBE_STRUCT(MeasureBallThrowRequest, (BodyRequest),
 struct ShownThrowJoint {
     std::string joint; // elbow, shoulder, hip, knee, ankle
     std::string name;
-    double moment; // N m, both sides together; positive throws: turns what lies above it forward
-    double still;  // the same posture held still
+    double moment;    // N m, both sides together; positive throws: turns what lies above it forward
+    double low, high; // its 80 % band, from what film may err
+    double still;     // the same posture held still
     std::string words;
 };
-BOOST_DESCRIBE_STRUCT(ShownThrowJoint, (), (joint, name, moment, still, words))
+BOOST_DESCRIBE_STRUCT(ShownThrowJoint, (), (joint, name, moment, low, high, still, words))
 
 struct DrawnThrow {                 // metres; x forward, y up, from the floor under the ankle or the knee
     std::vector<DrawnPoint> points; // ankle (standing), knee, hip, shoulder, elbow, wrist, ball

@@ -4019,6 +4019,8 @@ export interface operations {
                             joint: string;
                             name: string;
                             moment: number;
+                            low: number;
+                            high: number;
                             still: number;
                             words: string;
                         }[];
