@@ -106,6 +106,15 @@ TEST_CASE("what no lead leg does is refused, by its field") {
     at.thigh = Angle::degrees(130);
     CHECK(field_of(at) == "thigh");
     at = upright();
+    at.shin = Angle::degrees(-20); // each allowed, but the knee would bend forward by 20
+    CHECK(field_of(at) == "knee (shin lean and thigh together)");
+    at = upright();
+    at.angle_error = Angle::degrees(25);
+    CHECK(field_of(at) == "angle_error");
+    at = upright();
+    at.force_y = Force::newtons(std::nan(""));
+    CHECK(field_of(at) == "force_y");
+    at = upright();
     at.shank = SegmentAcceleration{{1, 0}, 0};
     CHECK(field_of(at) == "accelerations");
     at = upright();
