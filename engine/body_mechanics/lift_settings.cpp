@@ -1,6 +1,7 @@
 #include "body_mechanics/lift_settings.h"
 
 #include "body_mechanics/holds.h"
+#include "body_mechanics/rear_share.h"
 
 #include <algorithm>
 #include <cassert>
@@ -251,6 +252,10 @@ Result<Done> check_settings(const Setup& setup) {
                        "above 0", "0, or a hold for it"};
     if (const auto choices = check_choices(setup); !choices)
         return choices.refusal();
+    if (const auto usual = rear_share_of(setup.lift);
+        usual && setup.rear_share.value_or(usual->share) == 0 && setup.rear_force_x.newtons() != 0)
+        return Refusal{RefusalCode::method_does_not_apply, "A back foot that carries nothing pushes nothing.",
+                       "rear_force_x", "", "0, or a rear_share above 0"};
     return check_assumptions(setup);
 }
 

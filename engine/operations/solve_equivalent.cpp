@@ -96,6 +96,8 @@ ShownEquivalent shown_equivalent(const Asked& asked, Hold hold, const ShownUnit&
             shown.words += ", where it does " + format_fixed(100 * *before, 0) + " % now";
         shown.words += ".";
     }
+    if (!same->not_moved.empty())
+        shown.words += " The interval leaves out what could not be moved, and is too narrow.";
     if (shown.limit == "grip")
         shown.words +=
             same->load.pounds() < grip_lb - 0.01

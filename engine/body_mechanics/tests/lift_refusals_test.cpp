@@ -96,6 +96,22 @@ TEST_CASE("numbers no gym and no body has") {
     CHECK(refused(setup).field == "rear_share");
 }
 
+TEST_CASE("a load that nothing holds, a push of a foot that carries nothing") {
+    Setup bare = raised(0.8, 0.4, 85, 20);
+    bare.hold = Hold::body;
+    CHECK(refused(bare).field == "load");
+    Setup step{Lift::step_up, Hold::dumbbells, Mass::kilograms(40)};
+    step.stance = Length::metres(0.35);
+    step.box_height = Length::metres(0.4);
+    step.thigh = Angle::degrees(80);
+    step.trunk_lean = Angle::degrees(35);
+    CHECK(solve_pose(round_body(), step));
+    step.rear_force_x = Force::newtons(50);
+    CHECK(refused(step).field == "rear_force_x");
+    step.rear_share = 0.1;
+    CHECK(solve_pose(round_body(), step));
+}
+
 TEST_CASE("what stops an impossible posture is said") {
     CHECK(refused(raised(1.9, 0.4, 90, 20)).code == RefusalCode::no_such_posture);
     CHECK(refused(raised(1.9, 0.4, 90, 20)).sentence.find("does not reach") != std::string::npos);

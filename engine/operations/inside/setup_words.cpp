@@ -60,7 +60,9 @@ std::string place_line(const SolvedHere& here) {
 }
 
 std::vector<std::string> pull_lines(const SolvedHere& here) {
-    return {"Handles at " + taped_said(here.setup.handle_height->metres(), here.given.facility),
+    const bool hex = here.setup.lift == Lift::hex_bar_deadlift;
+    return {(hex ? "Handles at " : "Bar at ") +
+                taped_said(here.setup.handle_height->metres(), here.given.facility) + " over the floor",
             leans("Shin", here.pose.shin) + " at the start, knees bent " + degrees_said(here.pose.knee()),
             leans("Trunk", here.pose.trunk)};
 }

@@ -66,7 +66,7 @@ double usual_value(const Body& body, Lift lift, Setting setting, const Facility&
     case Setting::thigh:
         return lift == Lift::step_up ? 85 : 90;
     case Setting::knee:
-        return 110;
+        return lift == Lift::straight_bar_deadlift ? 70 : 110;
     case Setting::elbow:
         return 90;
     }
@@ -130,7 +130,10 @@ std::vector<Setting> settings_missing(const Setup& setup) {
         need_one(Setting::trunk_lean, Setting::shin_lean);
         need_one(Setting::thigh, takes(Setting::knee) ? Setting::knee : Setting::clearance);
     } else {
-        need_one(Setting::shin_lean, Setting::knee);
+        // Against the bar the shin hardly moves with the knee; the knee is what a lifter sees.
+        const bool straight = setup.lift == Lift::straight_bar_deadlift;
+        need_one(straight ? Setting::knee : Setting::shin_lean,
+                 straight ? Setting::shin_lean : Setting::knee);
     }
     return missing;
 }
