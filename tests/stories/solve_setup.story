@@ -124,6 +124,29 @@ Then it is refused
   | field    | is       | stance_cm      |
   | sentence | contains | does not reach |
 
+# A step-up takes no height of the back knee: the back foot has just left the floor.
+When the coach asks solve_setup
+  | sex          | male    |
+  | stature_cm   | 180     |
+  | body_mass_kg | 80      |
+  | lift         | step_up |
+  | load_kg      | 40      |
+  | box_cm       | 36      |
+  | clearance_cm | 30      |
+Then it is refused
+  | code  | is | 301          |
+  | field | is | clearance_cm |
+When the coach asks solve_setup
+  | sex          | male    |
+  | stature_cm   | 180     |
+  | body_mass_kg | 80      |
+  | lift         | step_up |
+  | load_kg      | 40      |
+  | box_cm       | 36      |
+Then the answer
+  | drawing.floor_y    | between | -0.361 and -0.359 |
+  | drawing.box_height | between | 0.359 and 0.361   |
+
 # A pull-up says its elbow and why not its grip: 213.7 N m of both arms with 20 kg on the belt, 106.85 of each.
 When the coach asks solve_setup
   | sex          | male    |

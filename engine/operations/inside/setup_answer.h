@@ -23,7 +23,7 @@ std::optional<ShownEstimate> shown_share(const SolvedHere&);
 std::vector<ShownCause> shown_causes(const SolvedHere&);
 DrawnSetup drawn_setup(const SolvedHere&);
 
-double
-stance_from_pad(const SolvedHere&); // m, lead heel to the pad's near edge, or to the ball of the back foot
+// m, lead heel to the pad's near edge, or to the ball of the back foot.
+double stance_from_pad(const SolvedHere&);
 
 } // namespace amentum

@@ -99,7 +99,7 @@ std::string drawing_in_words(const SolvedHere& here) {
                        "; knee bent " + degrees_said(pose.knee()) + ", hip bent " + degrees_said(pose.hip()) +
                        ". " + held_said(here) + ". ";
     text += joint_sentence(here, here.band->knee, "At the knee") + ", " +
-            joint_sentence(here, here.band->hip, "at the hip") + ", each straightening. ";
+            joint_sentence(here, here.band->hip, "at the hip") + "; a number above 0 straightens. ";
     const double ahead = pose.front.p_WP.x / here.given.body.foot_length;
     text += "The weight under the " + std::string(pose.legs == 2 ? "feet" : "lead foot") + " stands " +
             number(100 * (ahead + 0.25)) + " % of the foot's length from the heel";
