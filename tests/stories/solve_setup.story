@@ -4,6 +4,18 @@ Given today is 2026-06-01
 Given the records facility
   | name         | mass_unit | speed_unit | length_unit |
   | Harbour Loft | kg        | m/s        | cm          |
+Given the records kit
+  | kit  | label | item       | count |
+  | Loft | floor | open_floor | 1     |
+Given the records athletes
+  | name    | birth_date | sex  | throwing_hand | sport    | role    | level   | stature_cm | restrictions  |
+  | Bo Tarn | 2000-05-11 | male | right         | baseball | pitcher | college | 180        | sore_shoulder |
+Given the records test_results
+  | athlete | date       | test                 | side | trial | body_mass_kg | angle_deg | rater    | device         |
+  | Bo Tarn | 2026-05-04 | body_mass            |      | 1     | 80           |           |          |                |
+  | Bo Tarn | 2026-05-04 | ankle_dorsiflexion   | left | 1     |              | 29        | Halloran | inclinometer 1 |
+  | Bo Tarn | 2026-05-04 | ankle_dorsiflexion   | left | 2     |              | 31        | Halloran | inclinometer 1 |
+  | Bo Tarn | 2026-05-04 | lead_knee_at_contact | left | 1     |              | 74        | Halloran | camera 1       |
 
 # The prototype's pose: share 0.156, stance 80, pad 40, thigh level, trunk 20 degrees, 60 kg on the back of a man of 80 kg and
 # 1.80 m: shin 33.4 degrees, knee 223, hip 243 N m.
@@ -81,6 +93,45 @@ When the coach asks solve_setup
 Then the answer
   | search.wanted      | is       | 46.8          |
   | search.wanted_from | contains | Kageyama2015  |
+
+# His own landing knee, tested, stands before the published mean; his own ankle, 30 degrees, stops a search and warns of a
+# plain set-up that leans further (33.4 degrees, above); his sore shoulder is spoken of.
+When the coach asks solve_setup
+  | athlete | Bo Tarn          |
+  | lift    | hex_bar_deadlift |
+  | load_kg | 140              |
+  | want    | start_angle      |
+  | vary    | handle_height    |
+Then the answer
+  | search.wanted      | is       | 74                     |
+  | search.wanted_from | is       | own test of 2026-05-04 |
+  | search.reached     | is       | true                   |
+When the coach asks solve_setup
+  | athlete        | Bo Tarn                      |
+  | lift           | rear_foot_raised_split_squat |
+  | hold           | straight_bar                 |
+  | load_kg        | 60                           |
+  | stance_cm      | 80                           |
+  | pad_cm         | 40                           |
+  | thigh_deg      | 90                           |
+  | trunk_lean_deg | 20                           |
+Then the answer
+  | cautions.0 | contains | sore shoulder                 |
+  | cautions.1 | contains | this ankle did in its own test |
+When the coach asks solve_setup
+  | athlete   | Bo Tarn                      |
+  | lift      | rear_foot_raised_split_squat |
+  | hold      | straight_bar                 |
+  | load_kg   | 60                           |
+  | stance_cm | 80                           |
+  | pad_cm    | 40                           |
+  | want      | shin_angle                   |
+  | wanted    | 35                           |
+  | vary      | trunk_lean                   |
+Then the answer
+  | search.reached    | is       | false                          |
+  | search.value      | between  | 29.9 and 30.1                  |
+  | search.stopped_by | contains | this ankle did in its own test |
 
 # One setting too many, one the lift does not have, a number no gym has, and a posture no body has.
 When the coach asks solve_setup

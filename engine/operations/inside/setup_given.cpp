@@ -65,7 +65,12 @@ Result<Hold> hold_given(const SetupRequest& request, Lift lift, bool loaded) {
     return *hold;
 }
 
-Result<Mass> load_given(const TypedMass& typed, Hold hold, const Body& body, bool searched) {
+bool may_be_bare(Lift lift) {
+    const auto holds = holds_of(lift);
+    return std::find(holds.begin(), holds.end(), Hold::body) != holds.end();
+}
+
+Result<Mass> load_given(const TypedMass& typed, Lift lift, Hold hold, const Body& body, bool searched) {
     if (hold == Hold::body) {
         if (typed.mass && typed.mass->kilograms() != 0)
             return not_of_this(typed.field,
@@ -73,8 +78,8 @@ Result<Mass> load_given(const TypedMass& typed, Hold hold, const Body& body, boo
         return Mass::kilograms(0);
     }
     if (!typed.mass && !searched)
-        return refuse_missing(typed.field, "what is held, bar and plates or both dumbbells; for none, "
-                                           "hold = body");
+        return refuse_missing(typed.field, std::string("what is held, bar and plates or both dumbbells") +
+                                               (may_be_bare(lift) ? "; for none, hold = body" : ""));
     const Mass load = typed.mass.value_or(0.5 * body.given.mass);
     if (const auto refused = outside_limits(typed.field, load.kilograms(), 0, 500, typed.unit))
         return *refused;
@@ -165,7 +170,7 @@ Result<SetupGivenHere> setup_given(const SetupRequest& request, const BodyGivenH
     if (!hold)
         return hold.refusal();
     const bool searched = varied == Varied::load;
-    const auto mass = load_given(*load, *hold, body.body, searched);
+    const auto mass = load_given(*load, *lift, *hold, body.body, searched);
     if (!mass)
         return mass.refusal();
     SetupGivenHere here{Setup{*lift, *hold, *mass},

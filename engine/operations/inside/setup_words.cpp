@@ -38,10 +38,11 @@ std::string depth_line(const SolvedHere& here) {
     if (here.setup.knee)
         return "Down until the knees bend " + number(here.setup.knee->degrees()) + " degrees";
     const double thigh = here.pose.thigh / degree;
+    const bool split = on_split_feet(here.setup.lift);
     if (std::abs(thigh - 90) < 2)
-        return "Down to a level front thigh";
-    return "Down until the front thigh is " + number(std::abs(90 - thigh)) + " degrees " +
-           (thigh < 90 ? "short of level" : "below level");
+        return split ? "Down to a level front thigh" : "Down to level thighs";
+    return (split ? "Down until the front thigh is " : "Down until the thighs are ") +
+           number(std::abs(90 - thigh)) + " degrees " + (thigh < 90 ? "short of level" : "below level");
 }
 
 std::string place_line(const SolvedHere& here) {
@@ -123,7 +124,8 @@ std::vector<std::string> rack_card(const SolvedHere& here) {
     if (on_split_feet(lift))
         card.push_back(place_line(here));
     card.push_back(depth_line(here));
-    card.push_back(leans("Trunk", here.pose.trunk) + ", " + leans("front shin", here.pose.shin));
+    card.push_back(leans("Trunk", here.pose.trunk) + ", " +
+                   leans(on_split_feet(lift) ? "front shin" : "each shin", here.pose.shin));
     return card;
 }
 
