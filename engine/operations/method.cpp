@@ -5,9 +5,9 @@
 #include "force_traces/methods.h"
 #include "inference/methods.h"
 #include "measurement/methods.h"
+#include "operations/inside/inside.h"
 #include "planning/methods.h"
 #include "throwing_workload/methods.h"
-#include "operations/inside/inside.h"
 #include "values/shortest_decimal.h"
 
 #include <iterator>
@@ -31,8 +31,8 @@ std::string allowed_words(const MethodInput& input) {
 std::vector<Method> joined() {
     std::vector<Method> all;
     for (auto methods : {equipment::methods(), force_traces::methods(), measurement::methods(),
-                         body_mechanics::methods(built_in_tables().segments),
-                         inference::methods(), throwing_workload::methods(), planning::methods()})
+                         body_mechanics::methods(built_in_tables().segments), inference::methods(),
+                         throwing_workload::methods(), planning::methods()})
         std::move(methods.begin(), methods.end(), std::back_inserter(all));
     return all;
 }

@@ -59,7 +59,8 @@ Pose solved(const Setup& setup) {
 TEST_CASE("rear-foot-raised split squat, leaning 30 degrees: points, pressure and every moment") {
     Setup setup = raised_split_squat();
     setup.shin_lean = Angle::degrees(20);
-    setup.pressure_share = 0.018559 / (0.2581 * 1.8 / 1.741); // the prototype gave all angles and found the pressure
+    setup.pressure_share =
+        0.018559 / (0.2581 * 1.8 / 1.741); // the prototype gave all angles and found the pressure
     const Pose pose = solved(setup);
     CHECK(pose.trunk / degree == doctest::Approx(30).epsilon(1e-4));
     CHECK(pose.at(Mark::hip).x == doctest::Approx(-0.280813).epsilon(1e-5));
@@ -78,7 +79,8 @@ TEST_CASE("rear-foot-raised split squat, leaning 30 degrees: points, pressure an
     CHECK(std::abs(pose.rear_leg->hip - -94.699) < 0.01);
 }
 
-TEST_CASE("rear-foot-raised split squat, trunk 20 degrees: balance finds the shin, and the share decides hip to knee") {
+TEST_CASE("rear-foot-raised split squat, trunk 20 degrees: balance finds the shin, and the share decides hip "
+          "to knee") {
     Setup setup = raised_split_squat();
     setup.trunk_lean = Angle::degrees(20);
     const Pose pose = solved(setup);
@@ -93,8 +95,10 @@ TEST_CASE("rear-foot-raised split squat, trunk 20 degrees: balance finds the shi
     }
 }
 
-TEST_CASE("squat with the bar at the shoulders, knee 90 degrees: trunk and hip to knee at three shin angles") {
-    for (const auto& [shin, trunk, ratio] : {std::array{25.0, 38.7, 1.881}, {30.0, 29.2, 1.143}, {35.0, 20.4, 0.675}}) {
+TEST_CASE(
+    "squat with the bar at the shoulders, knee 90 degrees: trunk and hip to knee at three shin angles") {
+    for (const auto& [shin, trunk, ratio] :
+         {std::array{25.0, 38.7, 1.881}, {30.0, 29.2, 1.143}, {35.0, 20.4, 0.675}}) {
         Setup setup{Lift::back_squat, Hold::straight_bar, Mass::kilograms(60)};
         setup.load_along = 1;
         setup.load_ahead = Length::metres(0);
@@ -107,7 +111,8 @@ TEST_CASE("squat with the bar at the shoulders, knee 90 degrees: trunk and hip t
     }
 }
 
-TEST_CASE("hex bar of 140 kg: low handles at a shin of 20 degrees, and the height that starts at a square knee") {
+TEST_CASE(
+    "hex bar of 140 kg: low handles at a shin of 20 degrees, and the height that starts at a square knee") {
     Setup setup{Lift::hex_bar_deadlift, Hold::hex_bar, Mass::kilograms(140)};
     setup.handle_height = Length::metres(0.225);
     setup.shin_lean = Angle::degrees(20);
