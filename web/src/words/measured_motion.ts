@@ -8,7 +8,6 @@ export const leadLegWords = {
   forward: 'Forward (braking is below 0)',
   up: 'Up',
   pressure: (unit: string) => `Pressure ahead of the ankle, ${unit}`,
-  pressureHint: 'left out: the answer says what it takes',
   angles: 'Angles, degrees',
   shin: 'Shin, leaning forward from upright',
   thigh: 'Thigh, hip behind the knee, from upright',
