@@ -84,6 +84,10 @@ export function everyRouteTests(server) {
       '/api/record_trace': { file_name: 'jump.txt', effort: 'countermovement_jump', date: '2026-05-30' },
       '/api/judge_change': { test: 'body_mass' },
       '/api/load_velocity': { test: 'hex_bar_high_max' },
+      '/api/solve_setup': { lift: 'back_squat', load_lb: 135 },
+      '/api/solve_equivalent': { lift: 'split_squat', load_lb: 135 },
+      '/api/measure_lead_leg': { force_x_bw: -0.7, force_y_bw: 1.5, pressure_in: 2, shin_lean_deg: -10, thigh_deg: 55 },
+      '/api/measure_ball_throw': { stance: 'kneeling', ball_lb: 4, thigh_deg: 90, trunk_deg: 80, upper_arm_deg: 100, forearm_deg: 130 },
       '/api/override_caution': { exercise: 'bench_press_straight_bar', caution: 'every_thrower', reason: 'a reason long enough', coach: 'C' },
     };
     for (const route of await routes(url)) {
