@@ -51,11 +51,13 @@ Result<Scaling> scaling_of(const JointData& data) {
 }
 
 FlatData flat_data(const JointData& data, const Scaling& scaling) {
-    FlatData flat{{data.qualities, data.covariates}, {}, {}, {}};
+    FlatData flat{{data.qualities, data.covariates, data.growths}, {}, {}, {}};
     for (const auto& athlete : data.athletes) {
-        assert(!athlete.days.empty() && static_cast<int>(athlete.covariates.size()) == data.covariates);
+        assert(!athlete.days.empty() && static_cast<int>(athlete.covariates.size()) == data.covariates &&
+               static_cast<int>(athlete.growth.size()) == data.growths);
         flat.athletes.push_back({flat.days.size(), athlete.days.size(),
-                                 Eigen::Map<const VectorXd>(athlete.covariates.data(), data.covariates)});
+                                 Eigen::Map<const VectorXd>(athlete.covariates.data(), data.covariates),
+                                 Eigen::Map<const VectorXd>(athlete.growth.data(), data.growths)});
         for (std::size_t t = 0; t < athlete.days.size(); ++t) {
             const auto& day = athlete.days[t];
             const int gap = t == 0 ? 0 : day.day - athlete.days[t - 1].day;
@@ -179,6 +181,11 @@ Result<JointFit> fit_joint_model(const JointData& data, const JointPriors& given
         fit.drift_sd.push_back(drift[k] * unit[k]);
         fit.between_sd.push_back(spread[k] * unit[k]);
     }
+    for (Index k = 0; k < shape.qualities; ++k)
+        for (Index g = 0; g < shape.growths; ++g) {
+            const Index at = shape.growth_at() + shape.qualities * g + k;
+            fit.growth.push_back({mode.x[at] * unit[k], std::sqrt(covariance(at, at)) * unit[k]});
+        }
     VectorXd unused;
     fit.log_likelihood = joint_log_likelihood(flat, mode.x, unused);
     for (const auto& r : flat.readings)

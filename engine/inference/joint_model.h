@@ -4,7 +4,7 @@
 //
 //     y = theta_k(t) + e,            e ~ N(0, r_k share)                 a reading; share = 1 / trials
 //     theta(t1) ~ N(m + B c_i, S)                                       between athletes; c covariates
-//     theta(t) - theta(s) ~ N(0, Q (t - s))                             within an athlete, a random walk
+//     theta(t) - theta(s) ~ N(D c'_i (t - s), Q (t - s))                within an athlete: growth and a random walk
 //
 // S and Q are written so that what is asked for stands in them as such:
 //
@@ -43,13 +43,15 @@ struct JointDay {
 
 struct JointAthlete {
     std::vector<double> covariates;
-    std::vector<JointDay> days; // one or more
+    std::vector<JointDay> days;      // one or more
+    std::vector<double> growth = {}; // c': such as years below 18, for what grows anyway
 };
 
 struct JointData {
     int qualities; // 2 or more, the outcome included
     int covariates;
     std::vector<JointAthlete> athletes;
+    int growths = 0; // numbers in every athlete's growth
 };
 
 struct JointPriors { // one for each predictor, in the readings' units
@@ -65,6 +67,7 @@ struct JointFit {
     std::vector<double> between_sd;     // of each quality among athletes
     std::vector<double> within_learned; // 1 - posterior variance / prior variance, of each beta
     std::vector<double> between_learned;
+    std::vector<Estimate> growth; // D, quality by quality: a 30 days and unit of each c'
     double log_likelihood;
     int readings;
     double gradient;           // largest, a reading

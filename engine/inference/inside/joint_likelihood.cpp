@@ -14,7 +14,8 @@ using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, most_qua
 struct
     Moments { // sums over the roster of what the complete data's gradient needs, expected given all readings
     Matrix start;               // (theta_1 - mean)(...)'
-    Matrix steps;               // (theta_t - theta_s)(...)' / gap
+    Matrix steps;               // (theta_t - theta_s - growth)(...)' / gap
+    Eigen::MatrixXd steps_with; // (theta_t - theta_s - growth) c''
     Vector start_mean;          // theta_1 - mean
     Eigen::MatrixXd start_with; // (theta_1 - mean) c'
     Vector errors;              // (y - theta)^2 / share
@@ -43,9 +44,11 @@ private:
         Vector m = parts_.mean + parts_.covariate_effect * athlete.covariates;
         Matrix P = S_;
         start_ = m;
+        growth_ = parts_.growth_effect * athlete.growth;
         for (std::size_t t = 0; t < athlete.days; ++t) {
             const FlatDay& day = data_.days[athlete.first_day + t];
             P += day.gap * Q_;
+            m += day.gap * growth_;
             Filtered& now = days_[t];
             now.predicted_mean = m;
             now.predicted_variance = P;
@@ -68,7 +71,8 @@ private:
         for (std::size_t t = athlete.days; t-- > 0;) {
             const FlatDay& day = data_.days[athlete.first_day + t];
             if (t + 1 < athlete.days)
-                step_back(days_[t], days_[t + 1], data_.days[athlete.first_day + t + 1].gap, m, P, sums);
+                step_back(days_[t], days_[t + 1], data_.days[athlete.first_day + t + 1].gap, m, P, athlete,
+                          sums);
             for (std::size_t i = 0; i < day.readings; ++i) {
                 const auto& [k, value, share] = data_.readings[day.first_reading + i];
                 const double e = value - m[k];
@@ -85,15 +89,16 @@ private:
 
     // From the smoothed state of the day after (m, P) to that of this day, adding the step between them.
     void step_back(const Filtered& now, const Filtered& next, double gap, Vector& m, Matrix& P,
-                   Moments& sums) {
+                   const FlatAthlete& athlete, Moments& sums) {
         const Eigen::LLT<Matrix> L(next.predicted_variance);
         const Matrix J = L.solve(now.variance).transpose();
         const Vector m_before = now.mean + J * (m - next.predicted_mean);
         const Matrix difference = P - next.predicted_variance;
         const Matrix P_before = now.variance + J * difference * J.transpose();
         const Matrix PJ = P * J.transpose();
-        const Vector step = m - m_before;
+        const Vector step = m - m_before - gap * growth_;
         sums.steps.noalias() += (1 / gap) * (step * step.transpose() + P + P_before - PJ - PJ.transpose());
+        sums.steps_with.noalias() += step * athlete.growth.transpose();
         sums.step_count += 1;
         m = m_before;
         P = P_before;
@@ -104,7 +109,7 @@ private:
     const Matrix& Q_;
     const Matrix& S_;
     std::vector<Filtered> days_;
-    Vector start_;
+    Vector start_, growth_;
 };
 
 // d/dC of -(count log|C| + tr(C^-1 sums)) / 2.
@@ -121,9 +126,13 @@ double joint_log_likelihood(const FlatData& data, const Eigen::VectorXd& phi, Ei
     const JointParameters parts = joint_parameters(shape, phi);
     const Matrix Q = parts.within.whole(), S = parts.between.whole();
     const Index d = shape.qualities;
-    Moments sums{Matrix::Zero(d, d), Matrix::Zero(d, d),
-                 Vector::Zero(d),    Eigen::MatrixXd::Zero(d, shape.covariates),
-                 Vector::Zero(d),    Vector::Zero(d)};
+    Moments sums{Matrix::Zero(d, d),
+                 Matrix::Zero(d, d),
+                 Eigen::MatrixXd::Zero(d, shape.growths),
+                 Vector::Zero(d),
+                 Eigen::MatrixXd::Zero(d, shape.covariates),
+                 Vector::Zero(d),
+                 Vector::Zero(d)};
     AthletePass pass(data, parts, Q, S);
     for (const auto& athlete : data.athletes)
         pass.add(athlete, sums);
@@ -133,6 +142,10 @@ double joint_log_likelihood(const FlatData& data, const Eigen::VectorXd& phi, Ei
     gradient.head(d) = S_factor.solve(Eigen::VectorXd(sums.start_mean));
     for (Index k = 0; k < shape.covariates; ++k)
         gradient.segment(d * (1 + k), d) = S_factor.solve(Eigen::VectorXd(sums.start_with.col(k)));
+    const Eigen::LLT<Eigen::MatrixXd> Q_factor{Eigen::MatrixXd(Q)};
+    for (Index k = 0; k < shape.growths; ++k)
+        gradient.segment(shape.growth_at() + d * k, d) =
+            Q_factor.solve(Eigen::VectorXd(sums.steps_with.col(k)));
     pull_back(shape, parts.within, by_covariance(Q, sums.steps, sums.step_count), shape.within_at(),
               gradient);
     pull_back(shape, parts.between, by_covariance(S, sums.start, sums.athletes), shape.between_at(),

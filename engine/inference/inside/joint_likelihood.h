@@ -22,7 +22,7 @@ struct FlatDay {
 };
 struct FlatAthlete {
     std::size_t first_day, days;
-    Eigen::VectorXd covariates;
+    Eigen::VectorXd covariates, growth;
 };
 struct FlatData {
     JointShape shape;

@@ -35,11 +35,16 @@ MatrixXd RegressionCovariance::whole() const {
 
 JointParameters joint_parameters(const JointShape& shape, const VectorXd& phi) {
     const Index d = shape.qualities;
-    JointParameters parts{phi.head(d), MatrixXd::Zero(d, shape.covariates),
+    JointParameters parts{phi.head(d),
+                          MatrixXd::Zero(d, shape.covariates),
+                          MatrixXd::Zero(d, shape.growths),
                           covariance_at(shape, phi, shape.within_at()),
-                          covariance_at(shape, phi, shape.between_at()), phi.tail(d).array().exp()};
+                          covariance_at(shape, phi, shape.between_at()),
+                          phi.tail(d).array().exp()};
     for (Index k = 0; k < shape.covariates; ++k)
         parts.covariate_effect.col(k) = phi.segment(d * (1 + k), d);
+    for (Index k = 0; k < shape.growths; ++k)
+        parts.growth_effect.col(k) = phi.segment(shape.growth_at() + d * k, d);
     return parts;
 }
 

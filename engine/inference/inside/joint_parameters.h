@@ -15,13 +15,14 @@ struct RegressionCovariance {
 };
 
 struct JointShape {
-    Eigen::Index qualities, covariates;
+    Eigen::Index qualities, covariates, growths = 0;
 
     Eigen::Index predictors() const { return qualities - 1; }
     Eigen::Index triangle() const { return predictors() * (predictors() + 1) / 2; }
     Eigen::Index one_covariance() const { return triangle() + predictors() + 1; }
-    // In order: means, covariate effects, the covariance within, the one between, log error variances.
-    Eigen::Index within_at() const { return qualities * (1 + covariates); }
+    // In order: means, covariate effects, growth effects, the covariance within, the one between, log error variances.
+    Eigen::Index growth_at() const { return qualities * (1 + covariates); }
+    Eigen::Index within_at() const { return growth_at() + qualities * growths; }
     Eigen::Index between_at() const { return within_at() + one_covariance(); }
     Eigen::Index errors_at() const { return between_at() + one_covariance(); }
     Eigen::Index size() const { return errors_at() + qualities; }
@@ -33,6 +34,7 @@ struct JointShape {
 struct JointParameters {
     Eigen::VectorXd mean;
     Eigen::MatrixXd covariate_effect; // qualities x covariates
+    Eigen::MatrixXd growth_effect;    // qualities x growths
     RegressionCovariance within, between;
     Eigen::VectorXd error; // variance of each quality's reading
 };

@@ -37,6 +37,7 @@ NormalPriors joint_priors(const JointShape& shape, const Eigen::VectorXd& within
     const Eigen::Index d = shape.qualities;
     NormalPriors priors{Eigen::VectorXd::Zero(shape.size()), Eigen::VectorXd::Ones(shape.size())};
     priors.sd.head(d).setConstant(3);
+    priors.sd.segment(shape.growth_at(), d * shape.growths).setConstant(0.3);
     put(shape, shape.within_at(), {std::log(0.1), 1.5, 0.3, std::log(0.01), 2}, within_mean, within_sd,
         priors);
     put(shape, shape.between_at(), {std::log(0.7), 1, 1, std::log(0.3), 1.5}, between_mean, between_sd,

@@ -2,7 +2,7 @@
 //
 // beta and gamma: the caller's. The rest weak (proposals of this project, no source): log of the diagonal of L within
 // N(log 0.1, 1.5), between N(log 0.7, 1); below the diagonal N(0, 0.3) and N(0, 1); log of what is left of the outcome
-// N(log 0.01, 2) and N(log 0.3, 1.5); log error variances N(log 0.1, 2); means N(0, 3); covariate effects N(0, 1).
+// N(log 0.01, 2) and N(log 0.3, 1.5); log error variances N(log 0.1, 2); means N(0, 3); covariate effects N(0, 1); growth N(0, 0.3) a 30 days.
 #pragma once
 
 #include "inference/inside/joint_parameters.h"

@@ -13,16 +13,16 @@ using Eigen::VectorXd;
 
 namespace {
 
-// Three qualities, one covariate, three athletes with one to four days; readings missing here and there.
+// Three qualities, one covariate, one growth, three athletes with one to four days; readings missing here and there.
 FlatData small_roster() {
-    FlatData data{{3, 1}, {}, {}, {}};
+    FlatData data{{3, 1, 1}, {}, {}, {}};
     std::mt19937_64 random(11);
     const auto number = [&](double low, double high) {
         return low + (high - low) * static_cast<double>(random() >> 11) / 9007199254740992.0;
     };
     for (const int days : {1, 3, 4}) {
-        data.athletes.push_back(
-            {data.days.size(), static_cast<std::size_t>(days), VectorXd::Constant(1, number(-1, 1))});
+        data.athletes.push_back({data.days.size(), static_cast<std::size_t>(days),
+                                 VectorXd::Constant(1, number(-1, 1)), VectorXd::Constant(1, number(-1, 1))});
         for (int t = 0; t < days; ++t) {
             const std::size_t first = data.readings.size();
             for (int k = 0; k < 3; ++k)
@@ -46,6 +46,7 @@ VectorXd some_phi(const JointShape& shape) {
 double dense_log_density(const FlatData& data, const FlatAthlete& athlete, const JointParameters& parts) {
     const MatrixXd S = parts.between.whole(), Q = parts.within.whole();
     const VectorXd start = parts.mean + parts.covariate_effect * athlete.covariates;
+    const VectorXd grows = parts.growth_effect * athlete.growth;
     std::vector<std::pair<double, FlatReading>> all; // with the time since the first day
     double time = 0;
     for (std::size_t t = 0; t < athlete.days; ++t) {
@@ -59,7 +60,7 @@ double dense_log_density(const FlatData& data, const FlatAthlete& athlete, const
     VectorXd e(n);
     for (Eigen::Index i = 0; i < n; ++i) {
         const auto& [s, a] = all[static_cast<std::size_t>(i)];
-        e[i] = a.value - start[a.quality];
+        e[i] = a.value - start[a.quality] - s * grows[a.quality];
         for (Eigen::Index j = 0; j < n; ++j) {
             const auto& [t, b] = all[static_cast<std::size_t>(j)];
             V(i, j) = S(a.quality, b.quality) + Q(a.quality, b.quality) * std::min(s, t);
