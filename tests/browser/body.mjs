@@ -78,7 +78,7 @@ export function bodyTests(world) {
       await page.getByRole('button', { name: 'Show the moments' }).click();
       await page.locator('svg[role=img]').first().waitFor();
       const rows = await page.locator('table tbody tr').evaluateAll((all) => all.map((row) => [...row.children].map((cell) => cell.textContent)));
-      assert.deepEqual(rows, answer.joints.map((joint) => [joint.name, signed(joint.moment), signed(joint.still), joint.words]));
+      assert.deepEqual(rows, answer.joints.map((joint) => [joint.name, `${signed(joint.moment)} 80 %: ${signed(joint.low)} to ${signed(joint.high)}`, signed(joint.still), joint.words]));
       assert.deepEqual(await violations(page), []);
       await picture(page, world.pictures, `ball-throw-${stance}`);
       await page.close();
