@@ -145,15 +145,15 @@ std::map<std::string, Timed> rival(const std::vector<Row>& rows,
 
 void time_joint_model() {
     const auto rows = roster(200, 12, 60, 2);
-    JointData data{1 + static_cast<int>(predictors), 0, std::vector<JointAthlete>(200)};
+    RosterData data{1 + static_cast<int>(predictors), 0, std::vector<RosterAthlete>(200)};
     for (const Row& row : rows) {
-        JointDay day{row.day, {{0, row.v}}};
+        RosterDay day{row.day, {{0, row.v}}};
         for (std::size_t k = 0; k < predictors; ++k)
             day.readings.push_back({static_cast<int>(k) + 1, row.x[k]});
         data.athletes[static_cast<std::size_t>(row.id)].days.push_back(std::move(day));
     }
-    const JointPriors priors{std::vector<Estimate>(predictors, {0, 2}),
-                             std::vector<Estimate>(predictors, {0, 4})};
+    const RosterPriors priors{std::vector<Estimate>(predictors, {0, 2}),
+                              std::vector<Estimate>(predictors, {0, 4})};
     const double start = processor_seconds();
     const auto fit = fit_joint_model(data, priors);
     const double seconds = processor_seconds() - start;

@@ -16,13 +16,14 @@ using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
 constexpr double days_a_unit = 30;
-constexpr double fair_gradient = 1e-5; // of the log posterior an athlete; larger: no mode
+constexpr double known_error_doubt = 0.4; // SD of the log of a variance known give or take a fifth
+constexpr double fair_gradient = 1e-5;    // of the log posterior an athlete; larger: no mode
 
 struct Scaling { // shown = centre + unit x inside
     VectorXd centre, unit;
 };
 
-Result<Scaling> scaling_of(const JointData& data) {
+Result<Scaling> scaling_of(const RosterData& data) {
     const Index d = data.qualities;
     VectorXd n = VectorXd::Zero(d), sum = VectorXd::Zero(d), squares = VectorXd::Zero(d);
     for (const auto& athlete : data.athletes)
@@ -50,7 +51,7 @@ Result<Scaling> scaling_of(const JointData& data) {
     return Scaling{centre, unit};
 }
 
-FlatData flat_data(const JointData& data, const Scaling& scaling) {
+FlatData flat_data(const RosterData& data, const Scaling& scaling) {
     FlatData flat{{data.qualities, data.covariates, data.growths}, {}, {}, {}};
     for (const auto& athlete : data.athletes) {
         assert(!athlete.days.empty() && static_cast<int>(athlete.covariates.size()) == data.covariates &&
@@ -71,8 +72,8 @@ FlatData flat_data(const JointData& data, const Scaling& scaling) {
     return flat;
 }
 
-Result<Done> check_data(const JointData& data) {
-    const auto days = [](const JointAthlete& athlete) { return athlete.days.size(); };
+Result<Done> check_data(const RosterData& data) {
+    const auto days = [](const RosterAthlete& athlete) { return athlete.days.size(); };
     if (data.qualities < 2)
         return Refusal{RefusalCode::too_few_data, "One quality alone goes with nothing.", "qualities",
                        std::to_string(data.qualities), "2 or more"};
@@ -105,26 +106,26 @@ struct Objective {
     }
 };
 
-// Curvature of the objective from differences of its gradient.
-MatrixXd curvature_at(const Objective& objective, const VectorXd& phi) {
-    const Index n = phi.size();
+// Curvature of the objective from `first` on, by differences of its gradient, which is 0 at the mode. Means and covariances
+// of a normal model carry no information about each other in expectation, so the block of the covariances' numbers gives
+// their errors by itself.
+MatrixXd curvature_from(const Objective& objective, const Minimum& mode, Index first) {
+    constexpr double step = 1e-5;
+    const Index n = mode.x.size() - first;
     MatrixXd H(n, n);
-    VectorXd up(n), down(n);
+    VectorXd gradient(mode.x.size());
     for (Index j = 0; j < n; ++j) {
-        const double h = 1e-4;
-        VectorXd moved = phi;
-        moved[j] = phi[j] + h;
-        objective(moved, up);
-        moved[j] = phi[j] - h;
-        objective(moved, down);
-        H.col(j) = (up - down) / (2 * h);
+        VectorXd moved = mode.x;
+        moved[first + j] += step;
+        objective(moved, gradient);
+        H.col(j) = (gradient - mode.gradient).tail(n) / step;
     }
     return 0.5 * (H + H.transpose());
 }
 
 } // namespace
 
-Result<JointFit> fit_joint_model(const JointData& data, const JointPriors& given) {
+Result<RosterFit> fit_joint_model(const RosterData& data, const RosterPriors& given) {
     if (const auto checked = check_data(data); !checked)
         return checked.refusal();
     const auto scaling = scaling_of(data);
@@ -144,12 +145,20 @@ Result<JointFit> fit_joint_model(const JointData& data, const JointPriors& given
         bm[k] = given.between[at].value * to_inside;
         bs[k] = given.between[at].standard_error * to_inside;
     }
-    const NormalPriors priors = joint_priors(shape, wm, ws, bm, bs);
+    NormalPriors priors = joint_priors(shape, wm, ws, bm, bs);
+    assert(given.error_sd.empty() || static_cast<Index>(given.error_sd.size()) == shape.qualities);
+    for (std::size_t k = 0; k < given.error_sd.size(); ++k) {
+        const Index at = shape.errors_at() + static_cast<Index>(k);
+        priors.mean[at] = 2 * std::log(given.error_sd[k] / unit[static_cast<Index>(k)]);
+        priors.sd[at] = known_error_doubt;
+    }
     const Objective objective{flat, priors, 1 / static_cast<double>(data.athletes.size())};
 
     Minimum mode = minimise(objective, first_guess(priors), {1e-9, 0.5, 1000});
-    const MatrixXd H = curvature_at(objective, mode.x) / objective.scale;
-    const MatrixXd whitened = priors.sd.asDiagonal() * H * priors.sd.asDiagonal();
+    const Index first = shape.growth_at(); // growth and all covariances
+    const MatrixXd H = curvature_from(objective, mode, first) / objective.scale;
+    const VectorXd spread_before = priors.sd.tail(H.rows());
+    const MatrixXd whitened = spread_before.asDiagonal() * H * spread_before.asDiagonal();
     const Eigen::SelfAdjointEigenSolver<MatrixXd> eigen(whitened);
     const double gradient = mode.gradient.cwiseAbs().maxCoeff();
     const double least = eigen.eigenvalues()[0];
@@ -159,19 +168,20 @@ Result<JointFit> fit_joint_model(const JointData& data, const JointPriors& given
             "No best fit was found: these records do not settle the model. More test days of the same "
             "athletes may.",
             "test days", std::to_string(flat.days.size()), "more"};
-    const MatrixXd covariance = Eigen::LLT<MatrixXd>(H).solve(MatrixXd::Identity(shape.size(), shape.size()));
+    const MatrixXd covariance = Eigen::LLT<MatrixXd>(H).solve(MatrixXd::Identity(H.rows(), H.rows()));
+    const auto variance_of = [&](Index at) { return covariance(at - first, at - first); };
     const JointParameters parts = joint_parameters(shape, mode.x);
     const VectorXd drift = parts.within.whole().diagonal().cwiseSqrt();
     const VectorXd spread = parts.between.whole().diagonal().cwiseSqrt();
 
-    JointFit fit{};
+    RosterFit fit{};
     const auto add = [&](Index covariance_at, std::vector<Estimate>& slopes, std::vector<double>& learned,
                          const VectorXd& prior_sd) {
         for (Index k = 0; k < p; ++k) {
             const Index at = shape.slope_at(covariance_at, k);
             const double back = unit[0] / unit[k + 1];
-            slopes.push_back({mode.x[at] * back, std::sqrt(covariance(at, at)) * back});
-            learned.push_back(1 - covariance(at, at) / (prior_sd[k] * prior_sd[k]));
+            slopes.push_back({mode.x[at] * back, std::sqrt(variance_of(at)) * back});
+            learned.push_back(1 - variance_of(at) / (prior_sd[k] * prior_sd[k]));
         }
     };
     add(shape.within_at(), fit.within, fit.within_learned, ws);
@@ -184,7 +194,7 @@ Result<JointFit> fit_joint_model(const JointData& data, const JointPriors& given
     for (Index k = 0; k < shape.qualities; ++k)
         for (Index g = 0; g < shape.growths; ++g) {
             const Index at = shape.growth_at() + shape.qualities * g + k;
-            fit.growth.push_back({mode.x[at] * unit[k], std::sqrt(covariance(at, at)) * unit[k]});
+            fit.growth.push_back({mode.x[at] * unit[k], std::sqrt(variance_of(at)) * unit[k]});
         }
     VectorXd unused;
     fit.log_likelihood = joint_log_likelihood(flat, mode.x, unused);

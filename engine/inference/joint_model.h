@@ -15,7 +15,8 @@
 // too close to zero, and more data only make them more precisely wrong.
 // Exact likelihood by a Kalman filter, its exact gradient by Fisher's identity from the smoother's moments
 // [DurbinKoopman2012; KoopmanShephard1992]; mode by a trust region; standard errors by Laplace from the gradient's
-// differences. Answers are the same on every machine and at every number of threads.
+// differences, means and covariates apart, which carry no information about the slopes in expectation. Answers are the
+// same on every machine and at every number of threads.
 // Units: any; days are whole; variances a 30 days. Values are brought to unit spread inside and back.
 // Priors: normal on beta and gamma; on the rest weak ones (inside/joint_priors).
 // Refusals: too_few_data (fewer than 3 athletes, a quality with fewer than 3 readings, a quality that never varies, no athlete
@@ -30,36 +31,38 @@
 
 namespace amentum {
 
-struct JointReading {
+struct RosterReading {
     int quality; // 0: the outcome
     double value;
     double share = 1; // of the quality's error variance
 };
 
-struct JointDay {
+struct RosterDay {
     int day; // rising within an athlete
-    std::vector<JointReading> readings;
+    std::vector<RosterReading> readings;
 };
 
-struct JointAthlete {
+struct RosterAthlete {
     std::vector<double> covariates;
-    std::vector<JointDay> days;      // one or more
+    std::vector<RosterDay> days;     // one or more
     std::vector<double> growth = {}; // c': such as years below 18, for what grows anyway
 };
 
-struct JointData {
+struct RosterData {
     int qualities; // 2 or more, the outcome included
     int covariates;
-    std::vector<JointAthlete> athletes;
+    std::vector<RosterAthlete> athletes;
     int growths = 0; // numbers in every athlete's growth
 };
 
-struct JointPriors { // one for each predictor, in the readings' units
+struct RosterPriors { // one for each predictor, in the readings' units
     std::vector<Estimate> within;
     std::vector<Estimate> between;
+    // Of each quality, the outcome first: a reading's error as known; believed give or take a fifth. Empty: not known.
+    std::vector<double> error_sd = {};
 };
 
-struct JointFit {
+struct RosterFit {
     std::vector<Estimate> within;       // beta
     std::vector<Estimate> between;      // gamma
     std::vector<double> error_sd;       // of one reading of each quality
@@ -75,6 +78,6 @@ struct JointFit {
     int evaluations;
 };
 
-Result<JointFit> fit_joint_model(const JointData& data, const JointPriors& priors);
+Result<RosterFit> fit_joint_model(const RosterData& data, const RosterPriors& priors);
 
 } // namespace amentum

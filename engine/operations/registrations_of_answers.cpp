@@ -1,5 +1,6 @@
 // The operations that answer: roster, thrower, limiters, changes, test day.
 #include "operations/athlete_record.h"
+#include "operations/explain_velocity.h"
 #include "operations/find_limiters.h"
 #include "operations/inside/terminal_text.h"
 #include "operations/judge_change.h"
@@ -67,6 +68,26 @@ std::string test_day_words(const value& answer) {
     return text;
 }
 
+std::string velocity_words(const value& answer) {
+    std::string text = "What goes with velocity here: " + number_said(answer.at("athletes"), 0) +
+                       " throwers, " + number_said(answer.at("test_days"), 0) + " test days\n\n" +
+                       list_said(answer.at("words"), "") + "\n" + padded("  quality", 30) +
+                       padded("an athlete improves it", 30) + padded("one athlete has more", 30) +
+                       "r, all pairs\n";
+    for (const auto& line : answer.at("qualities").as_array()) {
+        const auto& r = line.at("correlation");
+        text += "  " + padded(said(line.at("name")), 28) + padded(estimate_said(line.at("within")), 30) +
+                padded(estimate_said(line.at("between")), 30) + (r.is_null() ? "-" : number_said(r, 2)) +
+                "\n";
+    }
+    text += "\n";
+    for (const auto& line : answer.at("qualities").as_array())
+        text += paragraph(said(line.at("name")) + ": " + said(line.at("words")));
+    for (const auto& line : answer.at("left_out").as_array())
+        text += paragraph("Left out, " + said(line.at("name")) + ": " + said(line.at("why")) + ".");
+    return text + "\n" + list_said(answer.at("cautions"), "Note: ");
+}
+
 } // namespace
 
 std::vector<Operation> answer_operations() {
@@ -80,6 +101,10 @@ std::vector<Operation> answer_operations() {
             "find_limiters",
             "Which quality holds this thrower's velocity back, how sure that is, what to test next.",
             Effect::reads, {{"athlete", "the thrower's name or id"}}, &find_limiters, &limiter_words),
+        make_operation(
+            "explain_velocity",
+            "What goes with velocity in this roster: within athletes and between them, errors allowed for.",
+            Effect::reads, {}, &explain_velocity, &velocity_words),
         make_operation("judge_change",
                        "Did this really change between two test days, more than noise and growth?",
                        Effect::reads,

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { test } from '../http/program.mjs';
 import { openPage, picture, violations, widths } from './browser.mjs';
 
-export const everyPage = ['roster', 'athlete_record/marisol-quay', 'athlete_record/finn-abernarrow', 'plan_block', 'plan_block/marisol-quay',
+export const everyPage = ['roster', 'explain_velocity', 'athlete_record/marisol-quay', 'athlete_record/finn-abernarrow', 'plan_block', 'plan_block/marisol-quay',
                           'plan_block/tuva-skagen', 'plan_block/luca-thistlewood', 'test_day', 'load_bar', 'import_records', 'method',
                           'method/one_rep_max', 'record_trace', 'inspect_c3d', 'traces/tomas-verlaine',
                           'trace/demo-tomas-verlaine-cmj-2026-05-06-1', 'trace',

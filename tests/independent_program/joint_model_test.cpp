@@ -16,29 +16,29 @@ using namespace amentum;
 
 namespace {
 
-std::optional<JointData> simulated_roster() {
+std::optional<RosterData> simulated_roster() {
     std::ifstream file(std::string(AMENTUM_SOURCE_DIR) + "/../shared/open_data/roster_small.csv");
     std::string line;
     if (!std::getline(file, line))
         return std::nullopt;
-    std::map<int, JointAthlete> athletes;
+    std::map<int, RosterAthlete> athletes;
     while (std::getline(file, line)) {
         std::vector<double> cells; // id, session, day, v, x1 ... x6, mask
         std::stringstream row(line);
         for (std::string cell; std::getline(row, cell, ',');)
             cells.push_back(std::stod(cell));
-        JointDay day{static_cast<int>(cells[2]), {}};
+        RosterDay day{static_cast<int>(cells[2]), {}};
         for (int k = 0; k < 7; ++k)
             day.readings.push_back({k, cells[3 + static_cast<std::size_t>(k)]});
         athletes[static_cast<int>(cells[0])].days.push_back(day);
     }
-    JointData data{7, 0, {}};
+    RosterData data{7, 0, {}};
     for (auto& [id, athlete] : athletes)
         data.athletes.push_back(std::move(athlete));
     return data;
 }
 
-const JointPriors weak{std::vector<Estimate>(6, {0, 2}), std::vector<Estimate>(6, {0, 4})};
+const RosterPriors weak{std::vector<Estimate>(6, {0, 2}), std::vector<Estimate>(6, {0, 4})};
 
 } // namespace
 
@@ -69,22 +69,22 @@ TEST_CASE("200 athletes, 12 days, 6 qualities: the mode two independent programs
 }
 
 TEST_CASE("rosters that cannot be fitted are refused with a reason") {
-    const auto code = [](const JointData& data, std::size_t predictors) {
-        const JointPriors priors{std::vector<Estimate>(predictors, {0, 1}),
-                                 std::vector<Estimate>(predictors, {0, 1})};
+    const auto code = [](const RosterData& data, std::size_t predictors) {
+        const RosterPriors priors{std::vector<Estimate>(predictors, {0, 1}),
+                                  std::vector<Estimate>(predictors, {0, 1})};
         const auto fit = fit_joint_model(data, priors);
         return fit ? std::string() : fit.refusal().sentence;
     };
-    const JointDay first{0, {{0, 80.0}, {1, 1.0}}}, second{30, {{0, 81.0}, {1, 1.5}}},
+    const RosterDay first{0, {{0, 80.0}, {1, 1.0}}}, second{30, {{0, 81.0}, {1, 1.5}}},
         other{30, {{0, 79.0}, {1, 0.7}}};
     CHECK(code({1, 0, {}}, 0).find("One quality alone") != std::string::npos);
     CHECK(code({2, 0, {{{}, {first, second}}}}, 1).find("three athletes") != std::string::npos);
     CHECK(code({2, 0, {{{}, {first}}, {{}, {second}}, {{}, {other}}}}, 1).find("two days") !=
           std::string::npos);
-    const JointDay same{0, {{0, 80.0}, {1, 1.0}}}, again{30, {{0, 81.0}, {1, 1.0}}};
+    const RosterDay same{0, {{0, 80.0}, {1, 1.0}}}, again{30, {{0, 81.0}, {1, 1.0}}};
     CHECK(code({2, 0, {{{}, {same, again}}, {{}, {same}}, {{}, {again}}}}, 1).find("never varies") !=
           std::string::npos);
-    const JointDay alone{0, {{0, 80.0}}}, later{30, {{0, 82.0}}};
+    const RosterDay alone{0, {{0, 80.0}}}, later{30, {{0, 82.0}}};
     CHECK(code({2, 0, {{{}, {alone, later}}, {{}, {alone}}, {{}, {later}}}}, 1).find("too few readings") !=
           std::string::npos);
 }

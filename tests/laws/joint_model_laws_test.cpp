@@ -19,7 +19,7 @@ constexpr std::array error{0.30, 0.40, 0.25},
     drift{0.12, 0.08, 0.10}; // of each predictor, spread between athletes 1
 
 struct Simulated {
-    JointData joint{predictors + 1, 0, {}};
+    RosterData joint{predictors + 1, 0, {}};
     std::array<std::vector<std::array<double, days>>, predictors + 1> observed; // by quality, athlete, day
 };
 
@@ -35,13 +35,13 @@ Simulated simulate(std::uint64_t seed) {
         }
         for (auto& quality : made.observed)
             quality.push_back({});
-        JointAthlete athlete;
+        RosterAthlete athlete;
         int day = 0;
         for (int t = 0; t < days; ++t) {
             const int gap = t == 0 ? 0 : 20 + static_cast<int>(40 * random.next_uniform());
             day += gap;
             double gained = 0;
-            JointDay seen{day, {}};
+            RosterDay seen{day, {}};
             for (std::size_t k = 0; k < predictors; ++k) {
                 change[k] += drift[k] * std::sqrt(gap / 30.0) * random.next_normal();
                 gained += within[k] * change[k];
@@ -93,8 +93,8 @@ struct Coverage {
 
 TEST_CASE(
     "what goes with velocity within an athlete: stated coverage by the joint model, not by observed values") {
-    const JointPriors priors{std::vector<Estimate>(predictors, {0, 3}),
-                             std::vector<Estimate>(predictors, {0, 3})};
+    const RosterPriors priors{std::vector<Estimate>(predictors, {0, 3}),
+                              std::vector<Estimate>(predictors, {0, 3})};
     Coverage joint, joint_between, naive;
     for (int roster = 1; roster <= rosters; ++roster) {
         const Simulated made = simulate(static_cast<std::uint64_t>(roster));
@@ -123,9 +123,9 @@ TEST_CASE(
 }
 
 TEST_CASE("more athletes settle a slope, few leave it to the prior") {
-    const JointPriors priors{std::vector<Estimate>(predictors, {0, 1}),
-                             std::vector<Estimate>(predictors, {0, 1})};
-    JointData few = simulate(7).joint, many = few;
+    const RosterPriors priors{std::vector<Estimate>(predictors, {0, 1}),
+                              std::vector<Estimate>(predictors, {0, 1})};
+    RosterData few = simulate(7).joint, many = few;
     few.athletes.resize(12);
     const auto a = fit_joint_model(few, priors), b = fit_joint_model(many, priors);
     REQUIRE(a);

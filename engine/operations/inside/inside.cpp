@@ -56,6 +56,16 @@ std::shared_ptr<const FacilityView> Workplace::Inside::view() {
     return latest;
 }
 
+std::shared_ptr<const RosterModel> Workplace::Inside::roster_model() {
+    const auto now = view();
+    const std::lock_guard lock(modelling);
+    if (modelled_view != now) {
+        modelled = std::make_shared<const RosterModel>(fit_roster_model(*now, tables));
+        modelled_view = now;
+    }
+    return modelled;
+}
+
 Facility Workplace::Inside::facility() {
     return store.facility().value_or(Facility{"This facility"});
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "operations/inside/facility_view.h"
+#include "operations/inside/roster_model.h"
 #include "operations/shown.h"
 #include "operations/workplace.h"
 #include "reports/shown_units.h"
@@ -34,6 +35,12 @@ struct Workplace::Inside {
     std::shared_ptr<const FacilityView> latest = {};
     std::int64_t latest_version = -1;
     std::map<std::string, FittedVariances> fitted = {};
+
+    // The joint model of the last version asked about; fitting it takes up to a second, so it is kept.
+    std::shared_ptr<const RosterModel> roster_model();
+    std::mutex modelling = {};
+    std::shared_ptr<const RosterModel> modelled = {};
+    std::shared_ptr<const FacilityView> modelled_view = {};
 };
 
 const ReferenceTables& built_in_tables();

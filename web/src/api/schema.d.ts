@@ -55,6 +55,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/explain_velocity": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What goes with velocity in this roster: within athletes and between them, errors allowed for. */
+        get: operations["explain_velocity"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/judge_change": {
         parameters: {
             query?: never;
@@ -880,6 +897,84 @@ export interface operations {
                             decimals: number;
                         };
                         model: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    explain_velocity: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What goes with velocity in this roster: within athletes and between them, errors allowed for. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athletes: number;
+                        test_days: number;
+                        readings: number;
+                        qualities: {
+                            quality: string;
+                            name: string;
+                            test_name: string;
+                            athletes: number;
+                            within: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            within_learned: number;
+                            within_verdict: string;
+                            between: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            between_learned: number;
+                            between_verdict: string;
+                            correlation?: number | null;
+                            pairs: number;
+                            words: string;
+                        }[];
+                        left_out: {
+                            quality: string;
+                            name: string;
+                            why: string;
+                        }[];
+                        words: string[];
+                        cautions: string[];
+                        model: string;
+                        sources: string[];
                     };
                 };
             };

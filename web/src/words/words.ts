@@ -10,7 +10,7 @@ export const words = {
     import_records: 'Records in',
     method: 'Methods',
   } as Record<string, string>,
-  pageTitles: { athlete_record: 'Thrower', ball_mass_line: 'Ball speed over ball mass', load_velocity: 'Bar speed over load', joint_ranges: 'Ranges of the joints', sides: 'Left and right', estimate_error: 'Errors of the tests', trace: 'Force trace', traces: 'Force traces by day', inspect_c3d: 'What a C3D file holds', describe_body: 'Body and lengths', measure_lead_leg: 'Lead leg at landing', measure_ball_throw: 'Overhead ball throw' } as Record<string, string>, // of pages that stand in no menu
+  pageTitles: { explain_velocity: 'What goes with velocity here', athlete_record: 'Thrower', ball_mass_line: 'Ball speed over ball mass', load_velocity: 'Bar speed over load', joint_ranges: 'Ranges of the joints', sides: 'Left and right', estimate_error: 'Errors of the tests', trace: 'Force trace', traces: 'Force traces by day', inspect_c3d: 'What a C3D file holds', describe_body: 'Body and lengths', measure_lead_leg: 'Lead leg at landing', measure_ball_throw: 'Overhead ball throw' } as Record<string, string>, // of pages that stand in no menu
   noSuchPage: 'No such page',
   noPageCalled: (page: string) => `There is no page “${page}”.`,
   backToThrowers: 'Back to the throwers',

@@ -1,0 +1,163 @@
+#include "operations/explain_velocity.h"
+
+#include "operations/inside/inside.h"
+#include "reports/sentences.h"
+#include "values/shortest_decimal.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace amentum {
+namespace {
+
+constexpr double sure = 0.9;            // chance of a direction before it is said
+constexpr int fewest_pairs = 10;        // for a correlation
+constexpr double own_share_worth = 0.3; // below it a slope is the literature's
+
+std::string verdict_of(const Estimate& slope) {
+    const double chance = normal_cdf(slope.value / slope.standard_error);
+    return chance >= sure ? "goes_with" : chance <= 1 - sure ? "goes_against" : "cannot_tell";
+}
+
+struct Pairs {
+    double correlation = 0;
+    int count = 0;
+};
+
+// Of every day on which an athlete has both, as observed: who differs and who improved, all in one.
+Pairs pairs_of(const RosterData& data, int quality) {
+    std::vector<std::pair<double, double>> pairs;
+    for (const auto& athlete : data.athletes)
+        for (const auto& day : athlete.days) {
+            std::optional<double> velocity, other;
+            for (const auto& r : day.readings) {
+                if (r.quality == 0)
+                    velocity = r.value;
+                if (r.quality == quality)
+                    other = r.value;
+            }
+            if (velocity && other)
+                pairs.emplace_back(*velocity, *other);
+        }
+    double x = 0, y = 0, xx = 0, yy = 0, xy = 0;
+    const double n = static_cast<double>(pairs.size());
+    for (const auto& [a, b] : pairs) {
+        x += a / n;
+        y += b / n;
+    }
+    for (const auto& [a, b] : pairs) {
+        xx += (a - x) * (a - x);
+        yy += (b - y) * (b - y);
+        xy += (a - x) * (b - y);
+    }
+    return {xx > 0 && yy > 0 ? xy / std::sqrt(xx * yy) : 0, static_cast<int>(pairs.size())};
+}
+
+ShownEstimate shown_slope(const Estimate& slope, double step, const ShownUnit& unit) {
+    const Estimate of_step{slope.value * step, slope.standard_error * std::abs(step)};
+    return shown_estimate(of_step.value, of_step.central(), {unit.unit, unit.factor, 2});
+}
+
+std::string direction_words(const std::string& verdict, const std::string& with, const std::string& against,
+                            const std::string& unknown) {
+    return verdict == "goes_with" ? with : verdict == "goes_against" ? against : unknown;
+}
+
+std::string sentence_of(const GoesWith& line) {
+    std::string words =
+        direction_words(line.within_verdict, "Athletes who improved it threw harder afterwards",
+                        "Athletes who improved it threw less hard afterwards",
+                        "Whether velocity goes with improving it cannot be told here");
+    words += line.within_learned < own_share_worth
+                 ? ", by the literature more than by these athletes."
+                 : ", " + format_fixed(100 * line.within_learned, 0) + " % by these athletes' own records.";
+    return words + " " +
+           direction_words(line.between_verdict, "Athletes who have more of it throw harder.",
+                           "Athletes who have more of it throw less hard.",
+                           "Whether athletes who have more of it throw harder cannot be told.");
+}
+
+GoesWith line_of(const RosterModel& model, std::size_t k, const ShownUnit& speed) {
+    const auto& quality = model.qualities[k];
+    const RosterFit& fit = *model.fit;
+    const Pairs pairs = pairs_of(model.data, static_cast<int>(k) + 1);
+    GoesWith line{quality.quality->key,
+                  quality.quality->name,
+                  quality.kind->name,
+                  quality.athletes,
+                  shown_slope(fit.within[k], quality.attainable, speed),
+                  std::clamp(fit.within_learned[k], 0.0, 1.0),
+                  verdict_of(fit.within[k]),
+                  shown_slope(fit.between[k], fit.between_sd[k + 1], speed),
+                  std::clamp(fit.between_learned[k], 0.0, 1.0),
+                  verdict_of(fit.between[k]),
+                  pairs.count >= fewest_pairs ? std::optional(pairs.correlation) : std::nullopt,
+                  pairs.count,
+                  ""};
+    line.words = sentence_of(line);
+    return line;
+}
+
+std::vector<std::string> words_of_model(const ExplainVelocityAnswer& answer) {
+    std::vector<std::string> words{"All test days of " + std::to_string(answer.athletes) +
+                                       " throwers in one model, the error of every test allowed "
+                                       "for: what velocity goes with when an athlete improves, and what it "
+                                       "goes with from athlete to athlete, apart.",
+                                   "The correlation of all pairs of test days mixes the two, and with them "
+                                   "age, size and level; errors of the tests "
+                                   "pull it toward zero. It is shown only so that it can be compared."};
+    if (!answer.qualities.empty() &&
+        std::all_of(answer.qualities.begin(), answer.qualities.end(),
+                    [](const auto& line) { return line.within_learned < own_share_worth; }))
+        words.push_back(
+            "These records say little of their own yet: the slopes within athletes are the literature's, not "
+            "your athletes'. More test days of the same athletes change that most.");
+    return words;
+}
+
+} // namespace
+
+Result<ExplainVelocityAnswer> explain_velocity(Workplace& workplace, const ExplainVelocityRequest&) {
+    auto& inside = workplace.inside();
+    const auto view = inside.view();
+    const auto model = inside.roster_model();
+    if (model->qualities.empty())
+        return Refusal{RefusalCode::too_few_data,
+                       "No quality was tested often enough in enough throwers to be laid beside velocity.",
+                       "test results", std::to_string(view->records.readings.size()),
+                       "one test done by 8 throwers, 5 of them on two days or more"};
+    if (!model->fit)
+        return model->fit.refusal();
+    const auto speed =
+        shown_unit(TestUnit::metre_per_second, view->records.facility.value_or(Facility{"This facility"}));
+    ExplainVelocityAnswer answer{};
+    answer.athletes = static_cast<int>(model->data.athletes.size());
+    for (const auto& athlete : model->data.athletes)
+        answer.test_days += static_cast<int>(athlete.days.size());
+    answer.readings = model->fit->readings;
+    for (std::size_t k = 0; k < model->qualities.size(); ++k)
+        answer.qualities.push_back(line_of(*model, k, speed));
+    std::stable_sort(answer.qualities.begin(), answer.qualities.end(), [](const auto& a, const auto& b) {
+        return std::abs(a.within.value) / (a.within.high - a.within.low) >
+               std::abs(b.within.value) / (b.within.high - b.within.low);
+    });
+    for (const auto& [quality, why] : model->left_out)
+        answer.left_out.push_back({quality->key, quality->name, why});
+    answer.words = words_of_model(answer);
+    answer.cautions = {
+        "Goes with is not causes: growth, a new radar or a hard winter move several things at once. Years "
+        "below 18 are in the model; whatever else moved them all is not."};
+    answer.model = model->version + ", gradient " + (model->fit->gradient < 1e-6 ? "below 1e-6" : "fair") +
+                   ", curvature positive";
+    std::set<std::string> sources{"DurbinKoopman2012", "KoopmanShephard1992", "GuidoWerner2012",
+                                  "ProjectProposal"};
+    for (const auto& line : answer.qualities)
+        for (const auto& prior : inside.tables.velocity_priors)
+            if (prior.quality == line.quality)
+                sources.insert(prior.sources.begin(), prior.sources.end());
+    answer.sources.assign(sources.begin(), sources.end());
+    return answer;
+}
+
+} // namespace amentum
