@@ -17,29 +17,9 @@ constexpr double degree = std::numbers::pi / 180;
 constexpr int steps = 60;
 constexpr double none = std::numeric_limits<double>::quiet_NaN();
 
-std::optional<Setting> setting_of(Varied varied) {
-    switch (varied) {
-    case Varied::stance:
-        return Setting::stance;
-    case Varied::pad_height:
-        return Setting::pad_height;
-    case Varied::box_height:
-        return Setting::box_height;
-    case Varied::handle_height:
-        return Setting::handle_height;
-    case Varied::trunk_lean:
-        return Setting::trunk_lean;
-    case Varied::shin_lean:
-        return Setting::shin_lean;
-    case Varied::load:
-        return std::nullopt;
-    }
-    return std::nullopt;
-}
-
 Setup with(const Setup& from, Varied varied, double value) {
     Setup setup = from;
-    const auto setting = setting_of(varied);
+    const auto setting = setting_varied(varied);
     if (!setting) {
         setup.load = Mass::kilograms(value);
         return setup;
@@ -56,7 +36,7 @@ Setup with(const Setup& from, Varied varied, double value) {
 }
 
 double asked_from(const Setup& from, Varied varied) {
-    const auto setting = setting_of(varied);
+    const auto setting = setting_varied(varied);
     return setting ? setting_value(from, *setting).value_or(none) : from.load.kilograms();
 }
 
@@ -234,7 +214,7 @@ std::string spoken(std::string_view word) {
 
 Result<Done> check_wanted(const Setup& from, const Wanted& wanted) {
     const auto allowed = settings_of(from.lift);
-    const auto setting = setting_of(wanted.varied);
+    const auto setting = setting_varied(wanted.varied);
     if (setting && std::find(allowed.begin(), allowed.end(), *setting) == allowed.end())
         return Refusal{RefusalCode::method_does_not_apply,
                        "A " + spoken(word(from.lift)) + " has no " + spoken(word(wanted.varied)) +
@@ -269,6 +249,26 @@ std::string beyond_motion(const Pose& pose, const MotionLimits& limits) {
     if (over(pose.trunk, limits.trunk))
         return "The trunk would lean further than is usual for this.";
     return "";
+}
+
+std::optional<Setting> setting_varied(Varied varied) {
+    switch (varied) {
+    case Varied::stance:
+        return Setting::stance;
+    case Varied::pad_height:
+        return Setting::pad_height;
+    case Varied::box_height:
+        return Setting::box_height;
+    case Varied::handle_height:
+        return Setting::handle_height;
+    case Varied::trunk_lean:
+        return Setting::trunk_lean;
+    case Varied::shin_lean:
+        return Setting::shin_lean;
+    case Varied::load:
+        return std::nullopt;
+    }
+    return std::nullopt;
 }
 
 Result<Found> search_setup(const Body& body, const Setup& from, const MotionLimits& limits,

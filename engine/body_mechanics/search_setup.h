@@ -9,6 +9,7 @@
 // the range has any posture.
 #pragma once
 
+#include "body_mechanics/lift_settings.h"
 #include "body_mechanics/solve_pose.h"
 
 #include <string>
@@ -26,6 +27,8 @@ inline constexpr std::array<std::pair<Varied, std::string_view>, 7> words_of<Var
      {Varied::trunk_lean, "trunk_lean"},
      {Varied::shin_lean, "shin_lean"},
      {Varied::load, "load"}}};
+
+std::optional<Setting> setting_varied(Varied); // none for the load
 
 enum class Target { knee_angle, hip_angle, shin_angle, trunk_angle, hip_share, knee_moment, hip_moment };
 template <>

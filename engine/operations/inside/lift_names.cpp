@@ -132,26 +132,6 @@ std::string target_name(Target target) {
     return {};
 }
 
-std::optional<Setting> setting_varied(Varied varied) {
-    switch (varied) {
-    case Varied::stance:
-        return Setting::stance;
-    case Varied::pad_height:
-        return Setting::pad_height;
-    case Varied::box_height:
-        return Setting::box_height;
-    case Varied::handle_height:
-        return Setting::handle_height;
-    case Varied::trunk_lean:
-        return Setting::trunk_lean;
-    case Varied::shin_lean:
-        return Setting::shin_lean;
-    case Varied::load:
-        return std::nullopt;
-    }
-    return std::nullopt;
-}
-
 std::string varied_name(Varied varied) {
     const auto setting = setting_varied(varied);
     return setting ? short_name(*setting) : "load";

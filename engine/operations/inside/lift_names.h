@@ -11,16 +11,15 @@
 
 namespace amentum {
 
-std::string lift_name(Lift);                   // "Rear-foot-raised split squat"
-std::string hold_name(Hold);                   // "bar across the upper back"
-std::string setting_name(Lift, Setting);       // "Stance, lead ankle to back laces"
-std::string short_name(Setting);               // "stance", within a sentence
-std::string target_name(Target);               // "Hip share"
-std::string varied_name(Varied);               // "stance"
-std::optional<LoadMeans> means_of(Hold);       // none: nothing held
-std::string pattern_of(Lift);                  // of data/exercises.csv
-bool on_split_feet(Lift);                      // one foot ahead of the other
-bool on_trunk(Hold);                           // the load's place is open to load_ahead
-std::optional<Setting> setting_varied(Varied); // none for the load
+std::string lift_name(Lift);             // "Rear-foot-raised split squat"
+std::string hold_name(Hold);             // "bar across the upper back"
+std::string setting_name(Lift, Setting); // "Stance, lead ankle to back laces"
+std::string short_name(Setting);         // "stance", within a sentence
+std::string target_name(Target);         // "Hip share"
+std::string varied_name(Varied);         // "stance"
+std::optional<LoadMeans> means_of(Hold); // none: nothing held
+std::string pattern_of(Lift);            // of data/exercises.csv
+bool on_split_feet(Lift);                // one foot ahead of the other
+bool on_trunk(Hold);                     // the load's place is open to load_ahead
 
 } // namespace amentum
