@@ -57,23 +57,28 @@ std::vector<State> random_states(double spread) {
     return all;
 }
 
-Moments ours(const State& state) {
-    std::array<MovingLink, links> moving;
-    double phi = 0, omega = 0, alpha = 0;
-    for (std::size_t i = 0; i < links; ++i) {
-        const Part& part = parts[i];
-        moving[i] = {part.length,
-                     part.mass,
-                     part.centre,
-                     part.inertia,
-                     phi += state.q[i],
-                     omega += state.rate[i],
-                     alpha += state.acceleration[i]};
+// The chain is built once, as the rival's is.
+class Ours {
+public:
+    Ours() {
+        for (std::size_t i = 0; i < links; ++i)
+            moving_[i] = {parts[i].length, parts[i].mass, parts[i].centre, parts[i].inertia, 0, 0, 0};
     }
-    std::array<JointLoad, links> loads;
-    solve_moving_chain({}, moving, loads);
-    return {loads[0].moment, loads[1].moment, loads[2].moment, loads[3].moment};
-}
+    Moments operator()(const State& state) {
+        double phi = 0, omega = 0, alpha = 0;
+        for (std::size_t i = 0; i < links; ++i) {
+            moving_[i].phi = phi += state.q[i];
+            moving_[i].omega = omega += state.rate[i];
+            moving_[i].alpha = alpha += state.acceleration[i];
+        }
+        std::array<JointLoad, links> loads;
+        solve_moving_chain({}, moving_, loads);
+        return {loads[0].moment, loads[1].moment, loads[2].moment, loads[3].moment};
+    }
+
+private:
+    std::array<MovingLink, links> moving_;
+};
 
 Moments sines(const State& state) {
     Moments answer{};
@@ -141,6 +146,7 @@ private:
 };
 
 bool same_answers(const std::vector<State>& all, Kdl& kdl) {
+    Ours ours;
     for (const State& state : all) {
         const Moments a = ours(state), b = kdl(state);
         for (std::size_t i = 0; i < links; ++i)
@@ -153,13 +159,14 @@ bool same_answers(const std::vector<State>& all, Kdl& kdl) {
 
 bool compare(const char* name, const std::vector<State>& all) {
     std::vector<double> mine, theirs, angles, ratios;
+    Ours ours;
 #ifdef AMENTUM_WITH_KDL
     Kdl kdl;
     if (!same_answers(all, kdl))
         return false;
 #endif
     for (int repeat = 0; repeat < 50; ++repeat) {
-        const double us = nanoseconds_a_state(all, ours);
+        const double us = nanoseconds_a_state(all, [&](const State& state) { return ours(state); });
         double them = 0;
 #ifdef AMENTUM_WITH_KDL
         them = nanoseconds_a_state(all, [&](const State& state) { return kdl(state); });

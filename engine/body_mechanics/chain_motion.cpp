@@ -47,8 +47,7 @@ void solve_moving_chain(const MovingBase& base, std::span<const MovingLink> from
     double M_T = 0;
     for (std::size_t i = from_base.size(); i-- > 0;) {
         const MovingLink& link = from_base[i];
-        M_T += link.inertia * link.alpha + link.length * cross(along[i], F_T) +
-               link.centre * cross(along[i], force[i]);
+        M_T += link.inertia * link.alpha + cross(along[i], link.length * F_T + link.centre * force[i]);
         F_T = F_T + force[i];
         from_base_up[i] = {F_T, M_T};
     }
