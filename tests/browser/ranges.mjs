@@ -226,8 +226,8 @@ export function rangesTests(world) {
     await page.getByRole('link', { name: /^Joint angles/ }).click();
     await page.getByRole('link', { name: 'Amara Tidewell' }).click();
     await page.getByRole('heading', { level: 1, name: /Amara Tidewell/ }).waitFor();
-    await page.goto(`${world.server.url}/#/athlete_record/amara-tidewell`);
-    await page.waitForLoadState('networkidle');
+    await page.goto(`${world.server.url}/#/athlete_record/amara-tidewell`); // the same document: nothing is loaded to wait for
+    await page.locator('main a[href="#/sides/amara-tidewell"]').waitFor();
     const links = await page.locator('main a').evaluateAll((all) => all.map((each) => each.getAttribute('href')));
     for (const name of ['ball_mass_line', 'load_velocity', 'joint_ranges', 'sides']) assert.ok(links.includes(`#/${name}/amara-tidewell`), name);
     await page.close();
