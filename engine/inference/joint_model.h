@@ -15,8 +15,8 @@
 // too close to zero, and more data only make them more precisely wrong.
 // Exact likelihood by a Kalman filter, its exact gradient by Fisher's identity from the smoother's moments
 // [DurbinKoopman2012; KoopmanShephard1992]; mode by a trust region; standard errors by Laplace from the gradient's
-// differences, means and covariates apart, which carry no information about the slopes in expectation. Answers are the
-// same on every machine and at every number of threads.
+// differences, means and covariates apart, which carry no information about the slopes in expectation. One thread; no
+// random numbers: the same records give the same answer.
 // Units: any; days are whole; variances a 30 days. Values are brought to unit spread inside and back.
 // Priors: normal on beta and gamma; on the rest weak ones (inside/joint_priors).
 // Refusals: too_few_data (fewer than 3 athletes, a quality with fewer than 3 readings, a quality that never varies, no athlete

@@ -64,18 +64,20 @@ std::string direction_words(const std::string& verdict, const std::string& with,
     return verdict == "goes_with" ? with : verdict == "goes_against" ? against : unknown;
 }
 
+// No order in time and no cause: what improves together. Whose word it is comes with it.
 std::string sentence_of(const GoesWith& line) {
-    std::string words =
-        direction_words(line.within_verdict, "Athletes who improved it threw harder afterwards",
-                        "Athletes who improved it threw less hard afterwards",
-                        "Whether velocity goes with improving it cannot be told here");
+    std::string words = direction_words(line.within_verdict, "Velocity goes with improving it",
+                                        "Velocity goes against improving it",
+                                        "Whether velocity goes with improving it cannot be told here");
     words += line.within_learned < own_share_worth
-                 ? ", by the literature more than by these athletes."
-                 : ", " + format_fixed(100 * line.within_learned, 0) + " % by these athletes' own records.";
+                 ? "; that is the literature's word more than these throwers': " +
+                       format_fixed(100 * line.within_learned, 0) + " % is their own."
+                 : "; " + format_fixed(100 * line.within_learned, 0) +
+                       " % of that is these throwers' own records.";
     return words + " " +
-           direction_words(line.between_verdict, "Athletes who have more of it throw harder.",
-                           "Athletes who have more of it throw less hard.",
-                           "Whether athletes who have more of it throw harder cannot be told.");
+           direction_words(line.between_verdict, "Throwers who have more of it throw harder.",
+                           "Throwers who have more of it throw less hard.",
+                           "Whether throwers who have more of it throw harder cannot be told.");
 }
 
 GoesWith line_of(const RosterModel& model, std::size_t k, const ShownUnit& speed) {

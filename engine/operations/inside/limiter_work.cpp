@@ -8,8 +8,6 @@
 namespace amentum {
 namespace {
 
-// SD of velocity within a college team, m/s: 1.5 to 3 [GuidoWerner2012]; taken when too few are tested here.
-constexpr double usual_velocity_spread = 2.0;
 constexpr double worthwhile_share = 0.2; // of the between-athlete SD [Hopkins2004]
 constexpr std::uint64_t seed = 1;
 

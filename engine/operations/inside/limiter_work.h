@@ -10,6 +10,9 @@
 
 namespace amentum {
 
+// SD of velocity within a college team, m/s: 1.5 to 3 [GuidoWerner2012]; taken when too few are tested here.
+inline constexpr double usual_velocity_spread = 2.0;
+
 struct LimiterWork {
     LimiterAnswer answer;
     std::map<std::string, ReferenceLevel> levels; // by quality

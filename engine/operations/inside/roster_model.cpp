@@ -1,7 +1,7 @@
 #include "operations/inside/roster_model.h"
 
 #include "inference/random_stream.h"
-#include "inference/reference_level.h"
+#include "operations/inside/limiter_work.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +11,6 @@ namespace amentum {
 namespace {
 
 constexpr int fewest_athletes = 8, fewest_repeated = 5; // (proposal of this project, no source)
-constexpr double velocity_spread = 2.0;                 // m/s within a level [GuidoWerner2012]
 constexpr double prior_doubt = 2; // literature slopes lie between athletes: twice as doubtful here (proposal)
 
 struct Coverage {
@@ -95,7 +94,8 @@ void choose_qualities(const FacilityView& view, const ReferenceTables& tables, R
         }
         const double spread = spread_of_means(view, *test.kind);
         const auto* change = row_of(tables.attainable_changes, quality.key);
-        const double a_unit = velocity_spread / spread; // m/s for one unit, of a standardised slope of 1
+        const double a_unit =
+            usual_velocity_spread / spread; // m/s for one unit, of a standardised slope of 1
         const Estimate slope{prior->mean * a_unit, prior_doubt * prior->sd * a_unit};
         priors.within.push_back(slope);
         priors.between.push_back(slope);
