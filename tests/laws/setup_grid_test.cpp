@@ -201,6 +201,21 @@ Setup ordinary(const Body& body, Lift lift, double step, double lean) { // each 
 
 } // namespace
 
+TEST_CASE("a level push of the back foot, forward or backward, with a share of its own: they stand too") {
+    Count count;
+    for (const Body& body : bodies())
+        for (const Lift lift : {Lift::rear_foot_raised_split_squat, Lift::split_squat, Lift::step_up})
+            for (const auto& [push, share] : {std::pair{-60.0, 0.30}, {45.0, 0.08}})
+                for (Setup setup : setups_of(lift, Hold::safety_bar, 60)) {
+                    setup.rear_force_x = Force::newtons(push);
+                    setup.rear_share = share;
+                    check_one(body, setup, count);
+                }
+    CHECK(count.wrong == 0);
+    CHECK(count.worst < most);
+    CHECK(count.solved > 1000);
+}
+
 TEST_CASE("ordinary set-ups have a posture, nine times in ten or more in each lift") {
     for (const auto& [lift, name] : words_of<Lift>) {
         int solved = 0, all = 0;
