@@ -7,7 +7,8 @@ d$session <- factor(d$session)
 w <- paste0("w", 1:6, collapse = "+")
 fixed <- paste("v ~", w, "+", paste0("b", 1:6, collapse = "+"))
 models <- list(level = paste(fixed, "+ (1|id)"), level_session = paste(fixed, "+ (1|id) + (1|session)"),
-               slopes = paste(fixed, "+ (1+", w, "||id)"))
+               slopes = paste(fixed, "+ (1+", w, "||id)"),
+               slopes_session = paste(fixed, "+ (1+", w, "||id) + (1|session)"))
 for (name in names(models)) {
   before <- proc.time()
   fit <- suppressWarnings(lmer(as.formula(models[[name]]), d, REML = TRUE, control = lmerControl(calc.derivs = FALSE)))

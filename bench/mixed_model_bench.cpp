@@ -2,9 +2,7 @@
 //   ours     fit_mixed_model, from sufficient statistics with an analytic gradient
 //   rival    lme4 of R (mixed_model.R beside this file), on the very same rows, in the same run, one thread
 // Processor seconds of one fit each, and the criterion both minimise: ours must not be above the rival's by more than 0.001.
-// Then the joint model on 200 athletes with 12 days and 6 predictors, errors in all of them: mode and errors.
 // Run it by `./dev bench`, or: ninja mixed_model_bench && ./bench/mixed_model_bench. Without Rscript and lme4 it says so.
-#include "inference/joint_model.h"
 #include "inference/mixed_model.h"
 #include "inference/random_stream.h"
 
@@ -89,23 +87,24 @@ struct Timed {
 Timed ours(const std::string& model, const std::vector<Row>& rows,
            const std::vector<std::array<double, 2 * predictors>>& parts) {
     const double start = processor_seconds();
+    const bool slopes = model.starts_with("slopes"), sessions = model.ends_with("session");
     MixedRows mixed{1 + 2 * static_cast<int>(predictors),
-                    model == "slopes" ? 1 + static_cast<int>(predictors) : 1,
+                    slopes ? 1 + static_cast<int>(predictors) : 1,
                     {},
                     {},
                     {},
                     {},
-                    {}};
+                    std::vector<std::vector<int>>(sessions ? 1 : 0)};
     for (std::size_t i = 0; i < rows.size(); ++i) {
         mixed.y.push_back(rows[i].v);
         mixed.X.push_back(1);
         mixed.X.insert(mixed.X.end(), parts[i].begin(), parts[i].end());
         mixed.Z.push_back(1);
-        if (model == "slopes")
+        if (slopes)
             mixed.Z.insert(mixed.Z.end(), parts[i].begin(), parts[i].begin() + predictors);
         mixed.group.push_back(rows[i].id);
-        if (model == "level_session")
-            mixed.crossed.push_back(rows[i].session);
+        if (sessions)
+            mixed.crossed[0].push_back(rows[i].session);
     }
     const auto fit = fit_mixed_model(mixed, RandomShape::diagonal, Likelihood::restricted);
     return {processor_seconds() - start, fit ? fit->criterion : NAN};
@@ -143,24 +142,6 @@ std::map<std::string, Timed> rival(const std::vector<Row>& rows,
     return answers;
 }
 
-void time_joint_model() {
-    const auto rows = roster(200, 12, 60, 2);
-    RosterData data{1 + static_cast<int>(predictors), 0, std::vector<RosterAthlete>(200)};
-    for (const Row& row : rows) {
-        RosterDay day{row.day, {{0, row.v}}};
-        for (std::size_t k = 0; k < predictors; ++k)
-            day.readings.push_back({static_cast<int>(k) + 1, row.x[k]});
-        data.athletes[static_cast<std::size_t>(row.id)].days.push_back(std::move(day));
-    }
-    const RosterPriors priors{std::vector<Estimate>(predictors, {0, 2}),
-                              std::vector<Estimate>(predictors, {0, 4})};
-    const double start = processor_seconds();
-    const auto fit = fit_joint_model(data, priors);
-    const double seconds = processor_seconds() - start;
-    std::printf("joint model, 200 x 12 x 7, mode and errors: %.2f s (goal: under 1 s)%s\n", seconds,
-                fit ? "" : "; REFUSED");
-}
-
 } // namespace
 
 int main() {
@@ -171,7 +152,7 @@ int main() {
     if (lme4.empty())
         std::printf("SKIPPED: Rscript with lme4 (r-cran-lme4) is not installed; ours alone\n");
     std::printf("processor seconds          ours     lme4   lme4/ours   criterion ours - lme4\n");
-    for (const std::string model : {"level", "level_session", "slopes"}) {
+    for (const std::string model : {"level", "level_session", "slopes", "slopes_session"}) {
         const Timed mine = ours(model, rows, parts);
         const auto theirs = lme4.find(model);
         if (theirs == lme4.end())
@@ -181,5 +162,4 @@ int main() {
                         theirs->second.seconds, theirs->second.seconds / mine.seconds,
                         mine.criterion - theirs->second.criterion, model == "slopes" ? "   (goal: 8x)" : "");
     }
-    time_joint_model();
 }

@@ -16,6 +16,7 @@ pure = order[: order.index("store")]
 impure = re.compile(r"#\s*include\s*<(random|iostream|fstream|thread|mutex|filesystem|cstdlib|ctime)>"
                     r"|system_clock|steady_clock|random_device|\bgetenv\b|\bprintf\(")
 faults = []
+types = {}  # name of a type -> the header that has it: one namespace, so one name, one type
 
 for path in sorted(engine.rglob("*")):
     if path.suffix not in {".h", ".cpp"}:
@@ -26,6 +27,10 @@ for path in sorted(engine.rglob("*")):
         faults.append(f"{path}: {len(lines)} lines; split it at 500")
     if "tests" in path.parts:
         continue
+    if path.suffix == ".h":
+        for name in re.findall(r"^(?:struct|class|enum class) (\w+)(?: final)?(?: ?:(?!:)[^;{]*)? ?\{", "\n".join(lines), re.M):
+            if types.setdefault(name, path) != path:
+                faults.append(f"{path}: {name} is also a type of {types[name]}; the linker takes two of one name for one")
     for number, line in enumerate(lines, 1):
         code = line.split("//")[0]
         if module in pure and impure.search(code):

@@ -6,8 +6,9 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 build_packages=(g++ cmake ninja-build ccache mold libboost1.81-dev libboost-json1.81-dev libsqlite3-dev libsqlitecpp-dev
-                libcsv-dev libcli11-dev libeigen3-dev doctest-dev)
-test_packages=(chromium python3 jq fonts-dejavu-core clang-format-14 liborocos-kdl-dev libsimbody-dev)
+                libcsv-dev libcli11-dev libeigen3-dev coinor-libcbc-dev libhowardhinnant-date-dev tzdata doctest-dev)
+test_packages=(chromium python3 jq fonts-dejavu-core clang-format-14 liborocos-kdl-dev libsimbody-dev
+               r-base-core r-cran-lme4 r-cran-nlme)   # R is run by tests, never linked
 wanted=("${build_packages[@]}")
 [ "${1:-run}" = test ] && wanted+=("${test_packages[@]}")
 [ "${1:-run}" = bench ] && wanted+=(liborocos-kdl-dev r-base-core r-cran-lme4)

@@ -11,12 +11,6 @@ namespace {
 
 constexpr double heaviest = 500; // kg
 
-double demand_of(const Pose& pose, Demand demand) {
-    const double hip = demand == Demand::knee ? 0 : pose.lead->hip;
-    const double knee = demand == Demand::hip ? 0 : pose.lead->knee;
-    return (hip + knee) / pose.legs;
-}
-
 Setup loaded(Setup setup, double kilograms) {
     setup.load = Mass::kilograms(kilograms);
     return setup;
@@ -25,7 +19,7 @@ Setup loaded(Setup setup, double kilograms) {
 Result<double> equal_load(const Body& body, const Setup& to, Demand kind, double demand) {
     const auto miss = [&](double kilograms) {
         const auto pose = solve_pose(body, loaded(to, kilograms));
-        return pose ? demand_of(*pose, kind) - demand : no_posture_here;
+        return pose ? demand_of_leg(*pose, kind) - demand : no_posture_here;
     };
     const BalanceRoot root = find_balance(miss, 0, heaviest, 10, 1000);
     if (root.at)
@@ -52,7 +46,7 @@ std::optional<double> moved_load(Cause cause, In in, double amount, Demand kind,
     const auto pose = solve_pose(body, from);
     if (!pose)
         return std::nullopt;
-    const auto load = equal_load(body, to, kind, demand_of(*pose, kind));
+    const auto load = equal_load(body, to, kind, demand_of_leg(*pose, kind));
     return load ? std::optional(*load) : std::nullopt;
 }
 
@@ -91,6 +85,17 @@ void add_error(EquivalentLoad& same, const Body& body, const Setup& from, const 
 
 } // namespace
 
+double demand_of_leg(const Pose& pose, Demand demand) {
+    const double hip = demand == Demand::knee ? 0 : pose.lead->hip;
+    const double knee = demand == Demand::hip ? 0 : pose.lead->knee;
+    return (hip + knee) / pose.legs;
+}
+
+Result<Mass> solve_load_of_demand(const Body& body, const Setup& to, double demand, Demand kind) {
+    const auto load = equal_load(body, to, kind, demand);
+    return load ? Result<Mass>(Mass::kilograms(*load)) : Result<Mass>(load.refusal());
+}
+
 Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from, const Setup& to,
                                              Demand kind) {
     for (const Setup* setup : {&from, &to})
@@ -100,7 +105,7 @@ Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from
     auto asked = solve_pose(body, from);
     if (!asked)
         return asked.refusal();
-    const double demand = demand_of(*asked, kind);
+    const double demand = demand_of_leg(*asked, kind);
     const auto load = equal_load(body, to, kind, demand);
     if (!load)
         return load.refusal();

@@ -26,6 +26,9 @@ template <>
 inline constexpr std::array<std::pair<Demand, std::string_view>, 3> words_of<Demand>{
     {{Demand::leg, "leg"}, {Demand::hip, "hip"}, {Demand::knee, "knee"}}};
 
+// What a solved posture asks of one leg, N m. Contract: the pose has a lead leg.
+double demand_of_leg(const Pose& pose, Demand demand = Demand::leg);
+
 struct EquivalentLoad {
     Mass load;
     double standard_error; // kg
@@ -34,6 +37,10 @@ struct EquivalentLoad {
     Pose to;
     std::vector<Cause> not_moved;
 };
+
+// The load alone that asks `demand` (N m of one leg) of `to`, without its band: for a caller that tries many set-ups.
+Result<Mass> solve_load_of_demand(const Body& body, const Setup& to, double demand,
+                                  Demand kind = Demand::leg);
 
 // `to` with any load: its own is what is solved.
 Result<EquivalentLoad> solve_equivalent_load(const Body& body, const Setup& from, const Setup& to,

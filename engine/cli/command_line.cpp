@@ -13,6 +13,8 @@
 #include <iostream>
 #include <map>
 
+#include <unistd.h>
+
 namespace amentum {
 namespace {
 
@@ -194,6 +196,16 @@ Result<Workplace::Opening> opening_of(const Given& given) {
     return opening;
 }
 
+// On one line of a terminal, over and over; said once for every per cent.
+void print_progress(double share) {
+    static int said = -1; // the progress of one process has one line
+    const int percent = static_cast<int>(100 * share);
+    if (percent == said)
+        return;
+    said = percent;
+    std::cerr << "\r" << percent << " %" << (percent == 100 ? "\n" : "") << std::flush;
+}
+
 int run_chosen(CLI::App& app, Given& given, const std::vector<std::string>& serve_options,
                const ServeCommand& serve) {
     if (app.got_subcommand("print-openapi")) {
@@ -204,6 +216,8 @@ int run_chosen(CLI::App& app, Given& given, const std::vector<std::string>& serv
     if (!opening)
         return print_refusal(opening.refusal(), given.json);
     Workplace workplace(*opening);
+    if (isatty(STDERR_FILENO) != 0)
+        workplace.tell_progress_to(print_progress);
     if (app.got_subcommand("serve"))
         return serve(workplace, serve_options);
     for (const auto& operation : operations())

@@ -1,9 +1,11 @@
 #include "demo_facility/demo_facility.h"
 
+#include "demo_facility/arm_account.h"
 #include "demo_facility/body_tests.h"
 #include "demo_facility/jump_traces.h"
 #include "demo_facility/other_side.h"
 #include "demo_facility/people.h"
+#include "demo_facility/statures.h"
 #include "demo_facility/test_days.h"
 #include "demo_facility/truth.h"
 
@@ -25,6 +27,9 @@ DemoFacility make_demo_facility(std::uint64_t seed, Date last_day) {
     made.traces = make_jump_traces(made.records, seed);
     for (const auto& athlete : made.records.athletes)
         add_body_tests(made.records, athlete);
+    for (const auto& athlete : made.records.athletes)
+        add_statures(made.records, athlete, last_day, seed);
+    add_arm_account(made.records, last_day, seed);
     made.truth = describe_truth(made.records.athletes, throwers, seed, last_day);
     return made;
 }

@@ -3,6 +3,7 @@
 #include "demo_facility/ball_day.h"
 #include "demo_facility/hall_loads.h"
 #include "demo_facility/people.h"
+#include "demo_facility/statures.h"
 #include "inference/random_stream.h"
 
 #include <algorithm>
@@ -172,7 +173,8 @@ void add_body(Day& day) {
     if (!day.athlete.stature)
         return;
     Reading stature = day.reading("stature", Side::none, 1);
-    stature.height = Length::centimetres(rounded(100 * stature_on(day.athlete, day.last_day, day.day), 0.5));
+    stature.height =
+        Length::centimetres(rounded(100 * stature_taped_on(day.athlete, day.last_day, day.day), 0.5));
     day.records.readings.push_back(stature);
 }
 

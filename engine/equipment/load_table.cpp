@@ -1,18 +1,16 @@
 #include "equipment/load_table.h"
 
 #include "equipment/load_words.h"
+#include "equipment/plates_of_kit.h"
 
 #include <algorithm>
 #include <cassert>
-#include <limits>
 #include <map>
 #include <tuple>
 
 namespace amentum {
 namespace {
 
-constexpr int most_on_a_belt = 4; // plates on one chain: proposal of this project, no source
-constexpr int any_number = std::numeric_limits<int>::max();
 const ExactMass heaviest = exact_mass(Mass::kilograms(LoadTable::most_kilograms));
 
 std::vector<ItemKind> kinds_for(LoadMeans means) {
@@ -77,24 +75,6 @@ bool has_item(const Kit& kit, ItemKind kind) {
                        [&](const auto& i) { return i.kind == kind && i.count > 0; });
 }
 
-// Plates of one mass are one kind, whatever their labels: a pair is two plates of one mass.
-std::vector<PlateKind> plates_owned(const Kit& kit, int stacks) {
-    std::map<ExactMass, PlateKind> by_mass;
-    for (const auto& item : kit.items) {
-        if (item.kind != ItemKind::plate)
-            continue;
-        const ExactMass each = exact_mass(*item.mass);
-        by_mass.try_emplace(each, PlateKind{item.label, each, 0}).first->second.available += item.count;
-    }
-    std::vector<PlateKind> kinds;
-    for (auto& [each, kind] : by_mass) {
-        kind.available /= stacks;
-        if (kind.available > 0)
-            kinds.push_back(kind);
-    }
-    return kinds;
-}
-
 std::vector<LoadTable::Base> dumbbell_pairs(const std::vector<const KitItem*>& items) {
     std::map<ExactMass, std::pair<const KitItem*, int>> by_mass;
     for (const auto* item : items)
@@ -140,30 +120,6 @@ std::vector<LoadTable::Base> bases_of(const Kit& kit, LoadMeans means,
             bases.push_back({exact_mass(*item->mass), item->label, item->label});
     }
     return bases;
-}
-
-struct Stacking {
-    int stacks; // 2: the plates go on both sides; 1: on one stack; 0: no plates
-    const char* ending;
-    int most_plates;
-};
-
-Stacking stacking_of(LoadMeans means) {
-    switch (means) {
-    case LoadMeans::straight_bar:
-    case LoadMeans::hex_bar:
-    case LoadMeans::safety_bar:
-    case LoadMeans::camber_bar:
-        return {2, " a side", any_number};
-    case LoadMeans::landmine:
-        return {1, " on the sleeve", any_number};
-    case LoadMeans::added_plate:
-        return {1, " on it", most_on_a_belt};
-    case LoadMeans::sled:
-        return {1, " on it", any_number};
-    default:
-        return {0, "", 0};
-    }
 }
 
 // A mass, or a column's ratio, step and most, is what makes an item a load; the kit may lack it only by

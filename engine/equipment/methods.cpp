@@ -1,5 +1,6 @@
 #include "equipment/methods.h"
 
+#include "equipment/load_ramp.h"
 #include "equipment/solve_load.h"
 #include "equipment/stack_moves.h"
 #include "values/shortest_decimal.h"
@@ -54,6 +55,23 @@ Result<MethodAnswer> run_stack_moves(const MethodArguments& given) {
     return MethodAnswer{{{"moves", static_cast<double>(moves), "1"}}};
 }
 
+Result<MethodAnswer> run_ramp_moves(const MethodArguments& given) {
+    const Kit kit = bar_and_pairs(given.number("bar_kg"), given.list("pairs_kg"));
+    RampWanted wanted{LoadMeans::straight_bar, {}, {}};
+    for (const double kg : given.list("loads_kg"))
+        wanted.loads.push_back(Mass::kilograms(kg));
+    const auto ramp = solve_load_ramp(kit, wanted);
+    if (!ramp)
+        return ramp.refusal();
+    MethodAnswer answer{{{"moves", static_cast<double>(ramp->moves), "1"},
+                         {"usual_moves", static_cast<double>(ramp->usual_moves), "1"}}};
+    for (const auto& set : ramp->sets)
+        answer.notes.push_back("From the inside: " + set.load.words + ".");
+    answer.notes.push_back(ramp->proven ? "Proven: no stacking handles fewer."
+                                        : "The best found; that none handles fewer is not proven.");
+    return answer;
+}
+
 } // namespace
 
 std::vector<Method> methods() {
@@ -77,6 +95,19 @@ std::vector<Method> methods() {
           {"to_kg", "plates wanted, innermost first; 0 for an empty sleeve", 0, 50, {}, {}, true}},
          {},
          run_stack_moves},
+        {"ramp_moves",
+         "How many plates of one side are handled at least to load these sets one after the other?",
+         {{"bar_kg", "mass of the bar", 0.1, 60},
+          {"pairs_kg",
+           "mass of one plate of each pair owned, a number for each pair",
+           0.01,
+           50,
+           {},
+           {},
+           true},
+          {"loads_kg", "loads of the sets in order, bar included", 0.1, 600, {}, {}, true}},
+         {},
+         run_ramp_moves},
     };
 }
 

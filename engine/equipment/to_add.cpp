@@ -2,29 +2,15 @@
 
 #include "equipment/load_words.h"
 #include "equipment/solve_load.h"
+#include "equipment/standard_masses.h"
 
 #include <algorithm>
-#include <array>
 
 namespace amentum {
 namespace {
 
 constexpr double near_enough = 0.005; // of the target: proposal of this project, no source
 constexpr std::size_t most_suggestions = 3;
-
-constexpr std::array plates_kg{0.25, 0.5, 1.0, 1.25, 1.5, 2.0, 2.5, 5.0, 10.0, 15.0, 20.0, 25.0};
-constexpr std::array plates_lb{0.25, 0.5, 0.75, 1.0, 1.25, 2.5, 5.0, 10.0, 25.0, 35.0, 45.0};
-
-std::vector<Mass> standard_plates(MassUnit unit) {
-    std::vector<Mass> plates;
-    if (unit == MassUnit::kg)
-        for (const double x : plates_kg)
-            plates.push_back(Mass::kilograms(x));
-    else
-        for (const double x : plates_lb)
-            plates.push_back(Mass::pounds(x));
-    return plates;
-}
 
 bool loads_both_sides(LoadMeans means) {
     return means == LoadMeans::straight_bar || means == LoadMeans::hex_bar ||
@@ -61,7 +47,7 @@ Result<std::vector<Addition>> solve_to_add(const Kit& kit, LoadMeans means, Mass
     const auto enough = static_cast<ExactMass>(near_enough * static_cast<double>(exact_mass(target)));
 
     std::vector<Addition> additions;
-    for (const Mass each : standard_plates(kit.unit)) {
+    for (const Mass each : standard_masses(ItemKind::plate, kit.unit)) {
         const auto then = solve_load(with_pair(kit, each), means, target, item);
         if (!then)
             return then.refusal();

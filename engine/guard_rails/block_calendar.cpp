@@ -1,7 +1,8 @@
+#include "guard_rails/answered_stops.h"
 #include "guard_rails/block_rules.h"
 
 #include <algorithm>
-#include <map>
+#include <set>
 
 namespace amentum {
 namespace {
@@ -22,11 +23,11 @@ std::string spoken(DayKind kind) {
     return "";
 }
 
-// One finding a session, not one a line.
+// One finding a session and day, not one a line.
 void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
-    std::map<std::pair<int, int>, Date> sessions;
+    std::set<std::pair<std::pair<int, int>, Date>> sessions;
     for (const auto& line : whole.block.lines)
-        sessions.try_emplace({line.week, line.session}, line.date);
+        sessions.insert({{line.week, line.session}, line.date});
     for (const auto& [session, date] : sessions)
         for (const auto& entry : whole.calendar) {
             if (entry.athlete != whole.athlete.id || date < entry.date || entry.last_date < date ||
@@ -42,7 +43,9 @@ void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
                  "No session on days off and starts; on days of games and travel only for want of another.",
                  common_practice,
                  "Move the session or leave it out.",
-                 {session.first, session.second, {}}});
+                 {session.first, session.second, {}},
+                 date,
+                 never ? who_answers_for_rest(whole.athlete, date) : MayAnswer::nobody});
         }
 }
 
@@ -63,7 +66,7 @@ void check_around_starts(const BlockCase& whole, std::vector<Finding>& findings)
                                     " is heavy for the legs within 48 h before a start.",
                                 "Nothing heavy for the legs on the two days before a start.", common_practice,
                                 "Move it to the day after the start, or leave it out that week.",
-                                place_of(line)});
+                                place_of(line), line.date, MayAnswer::coach});
         const bool day_after =
             std::any_of(starts.begin(), starts.end(), [&](Date start) { return line.date - start == 1; });
         if (overhead(*exercise) && day_after)
@@ -71,7 +74,7 @@ void check_around_starts(const BlockCase& whole, std::vector<Finding>& findings)
                                 exercise->name + " on " + line.date.text() +
                                     " loads the arm overhead on the day after a start.",
                                 "No overhead work on the day of pitching and the day after.", common_practice,
-                                "Move it by a day, or pull instead.", place_of(line)});
+                                "Move it by a day, or pull instead.", place_of(line), line.date});
     }
 }
 

@@ -20,6 +20,7 @@ struct BlockCase {
     std::span<const CalendarEntry> calendar;
     std::span<const Override> overrides;
     Date today;
+    const CareRecord& care;
 
     const Exercise* exercise(const BlockLine& line) const; // null: not in the catalogue
     std::string name(const BlockLine& line) const;
@@ -35,5 +36,6 @@ std::vector<Finding> check_cautions(const BlockCase&);
 std::vector<Finding> check_calendar(const BlockCase&);
 std::vector<Finding> check_youth(const BlockCase&);
 std::vector<Finding> check_structure(const BlockCase&);
+std::vector<Finding> check_pain(const BlockCase&);
 
 } // namespace amentum

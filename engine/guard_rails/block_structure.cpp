@@ -1,3 +1,4 @@
+#include "guard_rails/answered_stops.h"
 #include "guard_rails/block_rules.h"
 
 #include "values/shortest_decimal.h"
@@ -56,7 +57,9 @@ void check_sessions(const BlockCase& whole, std::vector<Finding>& findings) {
                                 "The sets, their rests and the set-up fit into the session.",
                                 own_proposal,
                                 "Take sets or a line out.",
-                                {key.first, key.second, {}}});
+                                {key.first, key.second, {}},
+                                *dates.at(key).begin(),
+                                MayAnswer::coach});
     for (const auto& [key, days] : dates)
         if (days.size() > 1)
             findings.push_back({Severity::stops,
@@ -74,7 +77,9 @@ void check_sessions(const BlockCase& whole, std::vector<Finding>& findings) {
                                 "One session a day.",
                                 own_proposal,
                                 "Move one of them.",
-                                {keys.rbegin()->first, keys.rbegin()->second, {}}});
+                                {keys.rbegin()->first, keys.rbegin()->second, {}},
+                                day,
+                                who_answers_for_rest(whole.athlete, day)});
     for (const auto& [week, sessions] : of_week)
         if (static_cast<int>(sessions.size()) > whole.block.sessions_per_week)
             findings.push_back({Severity::warns,

@@ -1,5 +1,6 @@
 #include "guard_rails/check_block.h"
 
+#include "guard_rails/answered_stops.h"
 #include "guard_rails/block_rules.h"
 
 #include <algorithm>
@@ -50,10 +51,11 @@ PlaceInBlock place_of(const BlockLine& line) {
 std::vector<Finding> check_block(const Block& block, const Athlete& athlete, const Kit& kit,
                                  std::span<const Exercise> catalogue, std::span<const Caution> cautions,
                                  std::span<const CalendarEntry> calendar, std::span<const Override> overrides,
-                                 Date today) {
-    const BlockCase whole{block, athlete, kit, catalogue, cautions, calendar, overrides, today};
+                                 Date today, const CareRecord& care) {
+    const BlockCase whole{block, athlete, kit, catalogue, cautions, calendar, overrides, today, care};
     std::vector<Finding> findings;
-    for (const auto rule : {check_loads, check_cautions, check_calendar, check_youth, check_structure}) {
+    for (const auto rule :
+         {check_loads, check_cautions, check_calendar, check_youth, check_structure, check_pain}) {
         auto found = rule(whole);
         std::move(found.begin(), found.end(), std::back_inserter(findings));
     }
@@ -64,7 +66,7 @@ std::vector<Finding> check_block(const Block& block, const Athlete& athlete, con
     };
     std::stable_sort(findings.begin(), findings.end(),
                      [&](const auto& a, const auto& b) { return key(a) < key(b); });
-    return findings;
+    return with_answers(std::move(findings), athlete.id, care.stops_answered, today);
 }
 
 } // namespace amentum

@@ -12,14 +12,18 @@
 //                     other, at most 3 sets, 6 repetitions or more in loaded lifts, no maximal attempts
 //   block_structure   sets and repetitions positive; minutes kept; dates inside their week; a main lift kept
 //                     three weeks; a week of reduced volume in every six
-// Calendar rules look from `today` on; the past is only read. Each finding names its source or says there is
+//   block_pain        nothing an open pain entry blocks (pain_regions.csv); nobody answers for it
+// Calendar and pain rules look from `today` on; the past is only read. Each finding names its source or says there is
 // none.
+// A stop whose may_answer is coach, answered with a kept reason, warns instead (answered_stops.h): heavy legs before a
+// start, a session too long; of adults alone, a session on a day off or a start, and two sessions on one day.
 // Order: by week, session and order; findings about the whole block last.
 // What it cannot tell: whether the block is any good, or the athlete fit to train; what nobody wrote down.
 //
 // Example: a 10 lb overhead throw in week 1 -> one finding, "linear_throw_too_heavy", that stops.
 #pragma once
 
+#include "guard_rails/care_record.h"
 #include "guard_rails/finding.h"
 #include "values/athlete.h"
 #include "values/block.h"
@@ -34,6 +38,6 @@ namespace amentum {
 std::vector<Finding> check_block(const Block& block, const Athlete& athlete, const Kit& kit,
                                  std::span<const Exercise> catalogue, std::span<const Caution> cautions,
                                  std::span<const CalendarEntry> calendar, std::span<const Override> overrides,
-                                 Date today);
+                                 Date today, const CareRecord& care = {});
 
 } // namespace amentum

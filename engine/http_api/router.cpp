@@ -102,6 +102,26 @@ HttpAnswer answer_operation(Workplace& workplace, const HttpRequest& request, co
     return json_answer(200, *answer);
 }
 
+// /calendar/ona-reyes.ics, /calendar/ona-reyes-2026-06-08.ics: what calendar_feed answers, as a calendar asks for it.
+HttpAnswer answer_calendar(Workplace& workplace, const HttpRequest& request, std::string_view file) {
+    if (request.verb != "GET" && request.verb != "HEAD")
+        return refused(
+            405, {RefusalCode::unknown_choice, "A calendar is asked with GET.", "verb", request.verb, "GET"});
+    constexpr std::string_view ending = ".ics";
+    const auto name =
+        file.ends_with(ending) ? percent_decoded(file.substr(0, file.size() - ending.size())) : std::nullopt;
+    if (!name)
+        return refused(404, {RefusalCode::unknown_name, "A calendar's address ends in .ics.", "address",
+                             std::string(file), "/calendar/<thrower or block>.ics"});
+    const Operation& feed = *find_operation("calendar_feed");
+    auto answer = feed.run(workplace, boost::json::object{{"athlete", *name}});
+    if (!answer)
+        answer = feed.run(workplace, boost::json::object{{"block", *name}});
+    if (!answer)
+        return refused(404, answer.refusal());
+    return {200, "text/calendar; charset=utf-8", std::string(answer->at("text").as_string())};
+}
+
 } // namespace
 
 HttpAnswer answer_request(Workplace& workplace, const std::string& pages_folder, const HttpRequest& request) {
@@ -110,6 +130,8 @@ HttpAnswer answer_request(Workplace& workplace, const std::string& pages_folder,
         path.size() < request.target.size() ? request.target.substr(path.size() + 1) : "";
     if (path == "/api/openapi.json")
         return json_answer(200, openapi_document());
+    if (path.starts_with("/calendar/"))
+        return answer_calendar(workplace, request, path.substr(10));
     if (path.starts_with("/api/"))
         return answer_operation(workplace, request, path.substr(5), query);
     if (request.verb != "GET" && request.verb != "HEAD")

@@ -1,4 +1,5 @@
-// The same verbs over HTTP: every operation at /api/<operation>, the pages at /.
+// The same verbs over HTTP: every operation at /api/<operation>, the pages at /, and the sessions of a thrower or a block
+// as a calendar others can follow at /calendar/<thrower or block>.ics (text/calendar [Rfc5545, section 8.1]).
 //
 // GET for operations that read (the request in the query), POST with a JSON body for those that write. Answers are
 // JSON; a refusal is 422 with {"refusal": ...}. HTTP/1.1 by Boost.Beast [Rfc9112]; bodies up to 8 MiB.

@@ -47,10 +47,16 @@ ChangeJudgement judge_trajectory_change(const Trajectory& trajectory, std::size_
     assert(earlier < later && later < trajectory.points.size());
     const auto& first = trajectory.points[earlier].smoothed;
     const auto& last = trajectory.points[later].smoothed;
-    const double mean = last.mean - first.mean - expected_drift;
-    const double variance = first.variance + last.variance -
-                            2 * trajectory.covariance_between(earlier, later) +
-                            drift_standard_error * drift_standard_error;
+    const double variance =
+        first.variance + last.variance - 2 * trajectory.covariance_between(earlier, later);
+    return judge_known_change({last.mean - first.mean, variance}, smallest_worthwhile, expected_drift,
+                              drift_standard_error);
+}
+
+ChangeJudgement judge_known_change(const StateOnDay& change, double smallest_worthwhile,
+                                   double expected_drift, double drift_standard_error) {
+    const double mean = change.mean - expected_drift;
+    const double variance = change.variance + drift_standard_error * drift_standard_error;
     const double sd = std::sqrt(std::max(variance, 1e-18));
     const double gained = normal_cdf((mean - smallest_worthwhile) / sd);
     const double lost = normal_cdf((-smallest_worthwhile - mean) / sd);

@@ -63,6 +63,10 @@ ChangeJudgement judge_trajectory_change(const Trajectory&, std::size_t earlier, 
                                         double smallest_worthwhile, double expected_drift = 0,
                                         double drift_standard_error = 0);
 
+// The same of a change already known from elsewhere: a joint model's (athlete_states.h).
+ChangeJudgement judge_known_change(const StateOnDay& change, double smallest_worthwhile,
+                                   double expected_drift = 0, double drift_standard_error = 0);
+
 double smallest_detectable_difference(double standard_error_first, double standard_error_second); // 95 %
 
 // 0.2 x sqrt(max(0, Var(values) - mean error variance)); at least two athletes. 0 when error explains the

@@ -1,13 +1,13 @@
 #include "inference/limiters.h"
 
-#include "inference/normal_quantile.h"
 #include "inference/random_stream.h"
 
+#include <Eigen/Dense>
+
 #include <algorithm>
-#include <array>
 #include <cassert>
 #include <cmath>
-#include <numbers>
+#include <numeric>
 
 namespace amentum {
 namespace {
@@ -17,10 +17,7 @@ constexpr double teenage_share = 0.49 / 1.34;                         // [Martin
 constexpr double teenage_share_sd = (1.17 + 0.18) / (2 * z95) / 1.34; // from the interval of the 0.49
 constexpr double headroom_slope_sd = 0.15;                            // proposal of this project, no source
 constexpr double least_sure = 0.6;                                    // proposal of this project, no source
-constexpr double variance_after_test = 0.1;   // of z: a test with a third of an SD of error; proposal
-constexpr double least_value_of_test = 0.001; // m/s; proposal of this project, no source
-constexpr double much_information = 0.3;      // proposal of this project, no source
-constexpr int nodes = 41;                     // of the quadrature over a test's outcome
+constexpr double much_information = 0.3;                              // proposal of this project, no source
 
 // What all qualities of one draw share.
 struct Shared {
@@ -30,9 +27,15 @@ struct Shared {
 
 struct Lever {
     const QualityState* state;
-    const VelocityPrior* slope;
-    const AttainableChange* change;
+    Estimate slope;
+    Estimate change;
+    std::vector<std::string> sources;
     double scale; // sigma_v . g . weeks / 12
+};
+
+struct Levers {
+    std::vector<Lever> all;
+    Eigen::MatrixXd root; // of the slopes' correlation
 };
 
 struct Draws {
@@ -49,16 +52,39 @@ const auto* line_for(const Table& table, const std::string& quality) {
     return &*found;
 }
 
+Lever lever_of(const QualityState& state, double scale, std::span<const VelocityPrior> priors,
+               std::span<const AttainableChange> changes) {
+    const VelocityPrior& prior = *line_for(priors, state.quality);
+    const AttainableChange& change = *line_for(changes, state.quality);
+    return {&state, state.slope.value_or(Estimate{prior.mean, prior.sd}),
+            state.attainable.value_or(Estimate{change.mean, change.sd}), prior.sources, scale};
+}
+
 // In the order of their names, so that the order given changes nothing.
-std::vector<Lever> levers_of(const LimiterQuestion& question, std::span<const VelocityPrior> priors,
-                             std::span<const AttainableChange> changes) {
+Levers levers_of(const LimiterQuestion& question, std::span<const VelocityPrior> priors,
+                 std::span<const AttainableChange> changes) {
     const double scale =
         question.velocity_spread * training_share(question.training_years) * question.weeks / 12;
-    std::vector<Lever> levers;
-    for (const auto& each : question.qualities)
-        levers.push_back({&each, line_for(priors, each.quality), line_for(changes, each.quality), scale});
-    std::sort(levers.begin(), levers.end(),
-              [](const auto& a, const auto& b) { return a.state->quality < b.state->quality; });
+    const std::size_t n = question.qualities.size();
+    std::vector<std::size_t> order(n);
+    std::iota(order.begin(), order.end(), 0U);
+    std::sort(order.begin(), order.end(),
+              [&](auto a, auto b) { return question.qualities[a].quality < question.qualities[b].quality; });
+    const auto size = static_cast<Eigen::Index>(n);
+    Levers levers{{}, Eigen::MatrixXd::Identity(size, size)};
+    for (const auto k : order)
+        levers.all.push_back(lever_of(question.qualities[k], scale, priors, changes));
+    if (question.slope_correlation.empty())
+        return levers;
+    assert(question.slope_correlation.size() == n * n);
+    Eigen::MatrixXd correlation(size, size);
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t j = 0; j < n; ++j)
+            correlation(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
+                question.slope_correlation[order[i] * n + order[j]];
+    const Eigen::LLT<Eigen::MatrixXd> L(correlation);
+    assert(L.info() == Eigen::Success);
+    levers.root = L.matrixL();
     return levers;
 }
 
@@ -73,87 +99,41 @@ std::vector<Shared> drawn_shared(const LimiterQuestion& question) {
     return all;
 }
 
-double drawn_gain(const Lever& lever, const Shared& shared, RandomStream& stream) {
+double drawn_gain(const Lever& lever, double slope, const Shared& shared, RandomStream& stream) {
     const double z = lever.state->z.mean + std::sqrt(lever.state->z.variance) * stream.next_normal();
-    const double beta = lever.slope->mean + lever.slope->sd * stream.next_normal();
-    const double change = std::max(0.0, lever.change->mean + lever.change->sd * stream.next_normal());
-    return beta * lever.scale * shared.youth * change * headroom(z, shared.headroom_slope);
+    const double change =
+        std::max(0.0, lever.change.value + lever.change.standard_error * stream.next_normal());
+    return slope * lever.scale * shared.youth * change * headroom(z, shared.headroom_slope);
 }
 
-Draws drawn_gains(const LimiterQuestion& question, const std::vector<Lever>& levers) {
+Draws drawn_gains(const LimiterQuestion& question, const Levers& levers) {
     const auto shared = drawn_shared(question);
-    Draws out;
-    for (const auto& lever : levers) {
-        RandomStream stream(seed_from(question.seed, lever.state->quality));
-        auto& gains = out.gains.emplace_back();
-        for (const auto& common : shared)
-            gains.push_back(drawn_gain(lever, common, stream));
-    }
-    out.means.assign(levers.size(), 0);
-    out.wins.assign(levers.size(), 0);
-    for (std::size_t i = 0; i < draws; ++i) {
+    const std::size_t count = levers.all.size();
+    std::vector<RandomStream> streams;
+    for (const auto& lever : levers.all)
+        streams.emplace_back(seed_from(question.seed, lever.state->quality));
+    Draws out{std::vector<std::vector<double>>(count), std::vector<double>(count, 0),
+              std::vector<double>(count, 0)};
+    Eigen::VectorXd own(static_cast<Eigen::Index>(count));
+    for (const auto& common : shared) {
+        for (std::size_t k = 0; k < count; ++k)
+            own[static_cast<Eigen::Index>(k)] = streams[k].next_normal();
+        const Eigen::VectorXd doubt = levers.root * own;
         std::size_t best = 0;
-        for (std::size_t k = 0; k < levers.size(); ++k) {
-            out.means[k] += out.gains[k][i] / draws;
-            if (out.gains[k][i] > out.gains[best][i])
+        for (std::size_t k = 0; k < count; ++k) {
+            const Lever& lever = levers.all[k];
+            const double slope =
+                lever.slope.value + lever.slope.standard_error * doubt[static_cast<Eigen::Index>(k)];
+            out.gains[k].push_back(drawn_gain(lever, slope, common, streams[k]));
+            out.means[k] += out.gains[k].back() / draws;
+            if (out.gains[k].back() > out.gains[best].back())
                 best = k;
         }
         out.wins[best] += 1.0 / draws;
-        out.expected_best += out.gains[best][i] / draws;
+        out.expected_best += out.gains[best].back() / draws;
     }
     return out;
 }
-
-// The middles of equally likely slices of N(0, 1).
-std::array<double, nodes> slice_middles() {
-    std::array<double, nodes> middles;
-    for (std::size_t i = 0; i < nodes; ++i)
-        middles[i] = normal_quantile((static_cast<double>(i) + 0.5) / nodes);
-    return middles;
-}
-
-double expected_headroom(const std::array<double, nodes>& middles, const StateOnDay& z) {
-    double sum = 0;
-    for (const double middle : middles)
-        sum += headroom(z.mean + std::sqrt(z.variance) * middle) / nodes;
-    return sum;
-}
-
-// E max(0, N(m, s^2)): the closed form of the rectified normal.
-double expected_positive(double m, double s) {
-    const double d = m / s;
-    return m * normal_cdf(d) + s * std::exp(-d * d / 2) / std::sqrt(2 * std::numbers::pi);
-}
-
-struct TestValue {
-    const std::array<double, nodes> middles = slice_middles();
-    double youth;
-
-    double gain(const Lever& lever, const StateOnDay& z) const {
-        const double change = expected_positive(lever.change->mean, lever.change->sd);
-        return lever.slope->mean * lever.scale * youth * change * expected_headroom(middles, z);
-    }
-
-    // Preposterior: what the choice is worth after a test of quality k, on average over what the test may
-    // show.
-    double of_testing(const std::vector<Lever>& levers, std::size_t k) const {
-        const StateOnDay now = levers[k].state->z;
-        if (now.variance <= variance_after_test)
-            return 0;
-        double best_other = -1e300;
-        for (std::size_t j = 0; j < levers.size(); ++j)
-            if (j != k)
-                best_other = std::max(best_other, gain(levers[j], levers[j].state->z));
-        double after = 0, before = 0;
-        for (const double middle : middles) {
-            const double z = now.mean + std::sqrt(now.variance - variance_after_test) * middle;
-            const double shown = gain(levers[k], {z, variance_after_test});
-            after += std::max(best_other, shown) / nodes;
-            before += shown / nodes;
-        }
-        return after - std::max(best_other, before);
-    }
-};
 
 double quantile(std::vector<double> values, double p) {
     const auto at =
@@ -190,6 +170,18 @@ double training_share(std::optional<double> training_years) {
     return *training_years < 1 ? 2.0 : *training_years <= 5 ? 1.0 : 0.4;
 }
 
+Estimate attainable_here(double drift_sd_30_days, int athletes, const AttainableChange& published) {
+    assert(drift_sd_30_days > 0 && athletes > 0);
+    constexpr double upper_tenth = 1.755, months = 84.0 / 30; // mean of the upper tenth of N(0, 1)
+    constexpr double aim_unknown = 0.3;
+    const double here = upper_tenth * drift_sd_30_days * std::sqrt(months);
+    const double here_precision = 1 / (here * here * (1.0 / athletes + aim_unknown * aim_unknown));
+    const double published_precision = 1 / (published.sd * published.sd);
+    const double mean = (here * here_precision + published.mean * published_precision) /
+                        (here_precision + published_precision);
+    return {mean, mean * published.sd / published.mean};
+}
+
 LimiterAnswer estimate_limiters(const LimiterQuestion& question, std::span<const VelocityPrior> priors,
                                 std::span<const AttainableChange> changes) {
     assert(question.qualities.size() >= 2 && question.velocity_spread > 0 &&
@@ -197,25 +189,19 @@ LimiterAnswer estimate_limiters(const LimiterQuestion& question, std::span<const
     assert(question.weeks >= 4 && question.weeks <= 16);
     const auto levers = levers_of(question, priors, changes);
     const auto drawn = drawn_gains(question, levers);
-    const TestValue test_value{.youth = question.under_18 ? teenage_share : 1.0};
 
-    LimiterAnswer answer{{}, false, 0, {}, 0};
+    LimiterAnswer answer{{}, false, 0};
     answer.value_of_knowing = drawn.expected_best - *std::max_element(drawn.means.begin(), drawn.means.end());
-    for (std::size_t k = 0; k < levers.size(); ++k) {
-        const auto& state = *levers[k].state;
+    for (std::size_t k = 0; k < levers.all.size(); ++k) {
+        const auto& state = *levers.all[k].state;
         answer.gains.push_back({state.quality,
                                 drawn.means[k],
                                 {quantile(drawn.gains[k], 0.1), quantile(drawn.gains[k], 0.9)},
                                 drawn.wins[k],
                                 drawn.expected_best - drawn.means[k],
                                 state.tested,
-                                0.0,
-                                levers[k].slope->sources});
-        const double value = test_value.of_testing(levers, k);
-        if (value > std::max(answer.value_of_test, least_value_of_test)) {
-            answer.value_of_test = value;
-            answer.test_next = state.quality;
-        }
+                                std::clamp(state.information, 0.0, 1.0),
+                                levers.all[k].sources});
     }
     std::stable_sort(answer.gains.begin(), answer.gains.end(),
                      [](const auto& a, const auto& b) { return a.expected > b.expected; });

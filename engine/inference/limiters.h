@@ -2,9 +2,11 @@
 // velocity?
 //
 //   gain_k = beta_k . sigma_v . y . a_k . g . (weeks / 12) . h(z_k)
-//   beta_k  standardised slope of velocity on quality k, N(mean, sd^2) from priors.h
+//   beta_k  standardised slope of velocity on quality k: this athlete's own by the joint model (individual_slopes.h),
+//           with the correlation of what is not known of them; where that model has none, N(mean, sd^2) from priors.h
 //   sigma_v SD of velocity between athletes of the same kind (reference_level.h)
-//   a_k     attainable change in twelve weeks at the usual level, SDs, N(mean, sd^2), at least 0
+//   a_k     attainable change in twelve weeks at the usual level, SDs, N(mean, sd^2), at least 0: what this roster
+//           shows (attainable_here), else from priors.h
 //   g       x 2 in the first year of strength training, x 0.4 after five, as published rates of gain fall
 //           (caps of 2.5, 1 and 0.3 % a week: a synthesis of [ACSM2009], [Helms2018]; factors: a proposal)
 //   h(z)    headroom: 1 - c z, kept between 0.2 and 2, c ~ N(0.5, 0.15^2), at least 0: behind what is usual
@@ -16,15 +18,13 @@
 // [Raiffa1961].
 // "Cannot tell" when the best chance is below 0.6 or EVPI exceeds half the smallest worthwhile change of
 // velocity (proposal of this project).
-// Test next: the quality whose test would raise the expected gain of the choice most, by integrating over
-// what the test may show (its remaining variance after the test: 0.1); none when that is less than 0.001
-// m/s.
+// Which test would help the choice most: next_test.h.
 // Units: m/s.
 // Range: at least two trainable qualities, each named once; weeks 4 to 16.
 // The answer does not depend on the order in which the qualities are given.
-// What it cannot tell: that training a quality will move velocity. The slopes are between athletes, from
-// small samples, and each stands alone: expected gains of two qualities must not be added up. `information`
-// says how much of a slope these athletes themselves contributed (0: none yet; the answer's words say so).
+// What it cannot tell: that training a quality will move velocity. Slopes say what goes together, and gains of two
+// qualities must not be added up. `information` says how much of a slope these athletes themselves contributed (0: the
+// literature's, between athletes, from small samples; below 0.3 for all, the answer's words say so).
 //
 // Example: docs/methods/limiters.md
 #pragma once
@@ -45,6 +45,9 @@ struct QualityState {
     std::string quality;
     StateOnDay z; // N(0, 1) when not tested
     bool tested;
+    std::optional<Estimate> slope = {};      // standardised, of this athlete; none: the prior's
+    double information = 0;                  // of that slope
+    std::optional<Estimate> attainable = {}; // SDs in twelve weeks; none: the table's
 };
 
 struct LimiterQuestion {
@@ -56,6 +59,8 @@ struct LimiterQuestion {
     std::optional<double> training_years =
         {};            // of supervised strength training; unknown: taken as one to five
     double weeks = 12; // of the block
+    // Correlation of what is not known of the slopes given, row by row in the order of `qualities`; empty: none.
+    std::vector<double> slope_correlation = {};
 };
 
 struct LimiterGain {
@@ -72,15 +77,19 @@ struct LimiterGain {
 struct LimiterAnswer {
     std::vector<LimiterGain> gains; // largest expected first
     bool can_tell;
-    double value_of_knowing;              // EVPI, m/s
-    std::optional<std::string> test_next; // quality
-    double value_of_test;                 // m/s
-    std::vector<std::string> words = {};  // whole sentences that must stand beside the ranking
+    double value_of_knowing;             // EVPI, m/s
+    std::vector<std::string> words = {}; // whole sentences that must stand beside the ranking
 };
 
 // Contract: every quality has a prior and an attainable change; spread and smallest worthwhile above 0.
 LimiterAnswer estimate_limiters(const LimiterQuestion&, std::span<const VelocityPrior>,
                                 std::span<const AttainableChange>);
+
+// What the most improved tenth of twelve-week spells in this roster reach, by the joint model's random walk: 1.755 SD of such
+// a change; few of them aimed at this quality. Pooled with the published change by their precision, relative error of the
+// roster's sqrt(1 / athletes + 0.3^2). All in SDs between athletes; the doubt about one athlete stays the published one's
+// share. Tenth and 0.3: proposals of this project, no source.
+Estimate attainable_here(double drift_sd_30_days, int athletes, const AttainableChange& published);
 
 double headroom(double z, double slope = 0.5);
 double training_share(std::optional<double> training_years);

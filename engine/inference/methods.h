@@ -13,5 +13,6 @@ std::vector<Method> methods();
 std::vector<Method> methods_of_trajectories();
 std::vector<Method> methods_of_changes();
 std::vector<Method> methods_of_choices();
+std::vector<Method> methods_of_models();
 
 } // namespace amentum::inference

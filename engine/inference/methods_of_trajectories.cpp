@@ -54,21 +54,27 @@ Result<std::vector<DatedValue>> tests_of(const MethodArguments& given, const std
     return tests;
 }
 
+Result<std::optional<StateOnDay>> prior_of(const MethodArguments& given) {
+    if (given.has("prior_mean") != given.has("prior_variance"))
+        return refuse_missing(given.has("prior_mean") ? "prior_variance" : "prior_mean",
+                              "both or neither: the level before the first test");
+    if (!given.has("prior_mean"))
+        return std::optional<StateOnDay>();
+    return std::optional<StateOnDay>({given.number("prior_mean"), given.number("prior_variance")});
+}
+
 Result<MethodAnswer> run_trajectory(const MethodArguments& given) {
     const auto tests = tests_of(given, given.list("variances"));
     if (!tests)
         return tests.refusal();
-    if (given.has("prior_mean") != given.has("prior_variance"))
-        return refuse_missing(given.has("prior_mean") ? "prior_variance" : "prior_mean",
-                              "both or neither: the level before the first test");
-    std::optional<StateOnDay> prior;
-    if (given.has("prior_mean"))
-        prior = {given.number("prior_mean"), given.number("prior_variance")};
+    const auto prior = prior_of(given);
+    if (!prior)
+        return prior.refusal();
     const auto day = given.has("on_day") ? whole_day(given.number("on_day")) : Result<int>(tests->back().day);
     if (!day)
         return day.refusal();
 
-    const auto trajectory = estimate_trajectory(*tests, given.number("drift_per_day"), prior);
+    const auto trajectory = estimate_trajectory(*tests, given.number("drift_per_day"), *prior);
     const auto state = trajectory.state_on(*day);
     const double error = std::sqrt(state.variance);
     MethodAnswer answer{
@@ -96,19 +102,69 @@ Result<MethodAnswer> run_series_variances(const MethodArguments& given) {
                          {"log_likelihood", found.log_likelihood, "1"}}};
 }
 
+Result<MethodAnswer> run_leave_one_out(const MethodArguments& given) {
+    const auto tests = tests_of(given, given.list("variances"));
+    if (!tests)
+        return tests.refusal();
+    const auto prior = prior_of(given);
+    if (!prior)
+        return prior.refusal();
+    if (tests->size() < 2 && !*prior)
+        return Refusal{RefusalCode::too_few_data, "One test alone has no others to expect it from.", "values",
+                       "1", "2 or more, or a prior"};
+    const double wanted = given.number("test");
+    if (wanted != std::floor(wanted) || wanted > static_cast<double>(tests->size()))
+        return refuse_range("test", wanted, 1, static_cast<double>(tests->size()), "", "A whole number.");
+    const auto all = leave_one_out(*tests, given.number("drift_per_day"), *prior);
+    const std::size_t i = static_cast<std::size_t>(wanted) - 1;
+    const double spread = std::sqrt(all[i].expected.variance);
+    double sum = 0;
+    for (const auto& one : all)
+        sum += one.log_density;
+    return MethodAnswer{{{"expected", all[i].expected.mean, "test unit", spread},
+                         {"standard_deviation", spread, "test unit"},
+                         {"difference", (*tests)[i].value - all[i].expected.mean, "test unit", spread},
+                         {"log_density", all[i].log_density, "1"},
+                         {"log_density_of_all", sum, "1"}}};
+}
+
+MethodInput variances_input() {
+    return {"variances", "error variance of each test, or one for all", least_variance, most, {}, {}, true};
+}
+MethodInput drift_input() {
+    return {"drift_per_day", "variance of the walk in one day", 0, most};
+}
+MethodInput prior_mean_input() {
+    return {"prior_mean", "level expected before the first test", -most, most, {}, ""};
+}
+MethodInput prior_variance_input() {
+    return {"prior_variance", "its variance", least_variance, most, {}, ""};
+}
+
 } // namespace
 
 std::vector<Method> methods_of_trajectories() {
     return {
+        {"leave_one_out",
+         "What do all the other tests, earlier and later ones, expect of one test?",
+         {days_input(),
+          values_input(),
+          variances_input(),
+          drift_input(),
+          {"test", "which one, counted from 1", 1, 1e6},
+          prior_mean_input(),
+          prior_variance_input()},
+         {"DurbinKoopman2012"},
+         run_leave_one_out},
         {"trajectory",
          "Where is a quality on a day, from irregular tests with known errors?",
          {days_input(),
           values_input(),
-          {"variances", "error variance of each test, or one for all", least_variance, most, {}, {}, true},
-          {"drift_per_day", "variance of the walk in one day", 0, most},
+          variances_input(),
+          drift_input(),
           {"on_day", "the day wanted; the last test's when left out", -1e6, 1e6, {}, ""},
-          {"prior_mean", "level expected before the first test", -most, most, {}, ""},
-          {"prior_variance", "its variance", least_variance, most, {}, ""}},
+          prior_mean_input(),
+          prior_variance_input()},
          {"DurbinKoopman2012", "RauchTungStriebel1965"},
          run_trajectory},
         {"series_variances",

@@ -17,9 +17,9 @@ constexpr double fair_gradient = 1e-5;   // larger: no fit
 struct Layout {
     Index q;
     RandomShape shape;
-    bool crossed;
+    Index factors; // crossed
 
-    Index size() const { return (shape == RandomShape::diagonal ? q : q * (q + 1) / 2) + (crossed ? 1 : 0); }
+    Index size() const { return (shape == RandomShape::diagonal ? q : q * (q + 1) / 2) + factors; }
     template <class Do>
     void each(Do act) const { // act(row, column, place)
         Index place = 0;
@@ -32,12 +32,11 @@ struct Layout {
         each([&](Index i, Index j, Index k) { L(i, j) = x[k]; });
         return L;
     }
-    double tau(const VectorXd& x) const { return crossed ? x[size() - 1] : 0; }
+    VectorXd tau(const VectorXd& x) const { return x.tail(factors); }
     VectorXd start() const {
         VectorXd x = VectorXd::Zero(size());
         each([&](Index i, Index j, Index k) { x[k] = i == j ? 1 : 0; });
-        if (crossed)
-            x[size() - 1] = 1;
+        x.tail(factors).setOnes();
         return x;
     }
 };
@@ -70,15 +69,14 @@ Result<MixedFit> fit_mixed_model(const MixedRows& rows, RandomShape shape, Likel
     const MixedStatistics all = gather_statistics(rows);
     if (const auto checked = check_rows(all); !checked)
         return checked.refusal();
-    const Layout layout{all.q, shape, all.crossed > 0};
+    const Layout layout{all.q, shape, all.factors()};
     const double scale = 1 / static_cast<double>(all.groups.size());
     const auto criterion = [&](const VectorXd& x, VectorXd& gradient) {
         const MatrixXd Lambda = layout.Lambda(x);
         const MixedPoint point = mixed_criterion(all, Lambda, layout.tau(x), likelihood);
         const MatrixXd to_Lambda = 2 * point.to_covariance * Lambda;
         layout.each([&](Index i, Index j, Index k) { gradient[k] = scale * to_Lambda(i, j); });
-        if (layout.crossed)
-            gradient[layout.size() - 1] = scale * 2 * layout.tau(x) * point.to_session;
+        gradient.tail(layout.factors) = scale * point.to_crossed;
         return scale * point.criterion;
     };
     const Minimum best = minimise(criterion, layout.start(), {small_gradient, 0.5, 400});
@@ -96,7 +94,7 @@ Result<MixedFit> fit_mixed_model(const MixedRows& rows, RandomShape shape, Likel
     MixedFit fit{{point.beta.begin(), point.beta.end()},
                  {},
                  {},
-                 variance * layout.tau(best.x) * layout.tau(best.x),
+                 {},
                  variance,
                  point.criterion,
                  {},
@@ -110,7 +108,10 @@ Result<MixedFit> fit_mixed_model(const MixedRows& rows, RandomShape shape, Likel
         for (Index j = 0; j < all.q; ++j)
             fit.covariance.push_back(covariance(i, j));
     }
-    fit.at_zero.push_back(layout.crossed && fit.crossed_variance < 1e-8 * variance);
+    for (const double tau : layout.tau(best.x)) {
+        fit.crossed_variance.push_back(variance * tau * tau);
+        fit.at_zero.push_back(fit.crossed_variance.back() < 1e-8 * variance);
+    }
     for (Index g = 0; g < effects.rows(); ++g)
         for (Index k = 0; k < all.q; ++k)
             fit.group_effects.push_back(effects(g, k));

@@ -99,4 +99,20 @@ Trajectory estimate_trajectory(std::span<const DatedValue> values, double drift,
     return out;
 }
 
+std::vector<LeftOut> leave_one_out(std::span<const DatedValue> values, double drift,
+                                   const std::optional<StateOnDay>& prior) {
+    assert(values.size() > 1 || prior);
+    const Trajectory whole = estimate_trajectory(values, drift, prior);
+    std::vector<LeftOut> out;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        const auto& y = values[i];
+        const StateOnDay& level = whole.points[i].smoothed;
+        const double variance = 1 / (1 / level.variance - 1 / y.variance);
+        const double mean = variance * (level.mean / level.variance - y.value / y.variance);
+        const double f = variance + y.variance, e = y.value - mean;
+        out.push_back({{mean, f}, -0.5 * (std::log(2 * std::numbers::pi * f) + e * e / f)});
+    }
+    return out;
+}
+
 } // namespace amentum

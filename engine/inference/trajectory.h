@@ -62,4 +62,14 @@ struct Trajectory {
 Trajectory estimate_trajectory(std::span<const DatedValue> values, double drift,
                                const std::optional<StateOnDay>& prior = std::nullopt);
 
+// What all the other tests, earlier and later ones, expect of each test: its own part taken out of the smoothed level,
+// precision 1/V - 1/r, mean (m/V - y/r) over it; the variance with the test's own error. Exact.
+// Contract: that of estimate_trajectory, and two tests or a prior: something must be left.
+struct LeftOut {
+    StateOnDay expected;
+    double log_density; // of the test's value there
+};
+std::vector<LeftOut> leave_one_out(std::span<const DatedValue> values, double drift,
+                                   const std::optional<StateOnDay>& prior = std::nullopt);
+
 } // namespace amentum

@@ -11,11 +11,11 @@ namespace amentum {
 namespace {
 
 std::vector<ShownTrajectory> trajectories_of(const Workplace::Inside& inside, const FacilityView& view,
-                                             const Athlete& athlete) {
+                                             const RosterModel& model, const Athlete& athlete) {
     std::vector<ShownTrajectory> all;
     for (const auto& kind : inside.tables.test_kinds)
         if (const Series* series = view.one_series(athlete.id.text, kind.key))
-            all.push_back(trajectory_answer(inside, view, athlete, *series));
+            all.push_back(trajectory_answer(inside, view, model, athlete, *series));
     std::stable_partition(all.begin(), all.end(),
                           [](const auto& each) { return each.quality == "throwing_velocity"; });
     return all;
@@ -50,8 +50,8 @@ Result<AthleteRecordAnswer> athlete_record(Workplace& workplace, const AthleteRe
                                word(athlete.throwing_hand),
                                athlete.kit.text,
                                athlete.guardian,
-                               trajectories_of(inside, *view, athlete),
-                               limiter_answer(inside, *view, athlete),
+                               trajectories_of(inside, *view, *inside.roster_model(), athlete),
+                               limiter_answer(inside, *view, *inside.roster_model(), athlete),
                                cautions_of(inside.tables, athlete),
                                throwing_findings(inside, *view, athlete, today),
                                throwing_words(throws_of(*view, athlete, today)),

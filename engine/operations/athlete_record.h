@@ -44,8 +44,13 @@ struct ShownFinding {
     int week; // 0 when it concerns the whole block or log
     int session;
     int order;
+    std::string code;       // "rest_not_over": the same fault always has the same
+    std::string may_answer; // coach, nobody: who may answer for a stop, with a reason (answer_stop)
+    std::string answered;   // by whom and why; empty
 };
-BOOST_DESCRIBE_STRUCT(ShownFinding, (), (severity, sentence, rule, source, what_to_do, week, session, order))
+BOOST_DESCRIBE_STRUCT(ShownFinding, (),
+                      (severity, sentence, rule, source, what_to_do, week, session, order, code, may_answer,
+                       answered))
 
 struct AthleteRecordAnswer {
     std::string athlete;

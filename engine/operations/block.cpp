@@ -1,26 +1,20 @@
 #include "operations/block.h"
 
-#include "operations/inside/block_answer.h"
+#include "operations/inside/block_reach.h"
+#include "operations/inside/kept_block.h"
 
 namespace amentum {
 
 Result<BlockAnswer> block(Workplace& workplace, const KeptBlockRequest& request) {
     auto& inside = workplace.inside();
     const auto view = inside.view();
-    const Block* found = nullptr;
-    std::vector<std::string> known;
-    for (const auto& each : view->records.blocks) {
-        known.push_back(each.id.text);
-        const bool newest_of_athlete =
-            each.athlete.text == slug(request.block) && (!found || found->start < each.start);
-        if (each.id.text == request.block || newest_of_athlete)
-            found = &each;
-    }
+    const auto found = kept_block(*view, request.block, "block");
     if (!found)
-        return refuse_unknown("block", request.block, known);
-    if (request.week && (*request.week < 1 || *request.week > found->weeks))
-        return refuse_range("week", *request.week, 1, found->weeks, "");
-    return block_answer(inside, *view, *found, request.week);
+        return found.refusal();
+    const Block& kept = **found;
+    if (request.week && (*request.week < 1 || *request.week > kept.weeks))
+        return refuse_range("week", *request.week, 1, kept.weeks, "");
+    return priced_answer(inside, *view, kept, request.week);
 }
 
 } // namespace amentum

@@ -51,7 +51,7 @@ CatalogueKit shown(const Kit& kit) {
 Result<CatalogueAnswer> catalogue(Workplace& workplace, const CatalogueRequest&) {
     auto& inside = workplace.inside();
     const auto view = inside.view();
-    CatalogueAnswer answer;
+    CatalogueAnswer answer{};
     for (const auto& each : inside.tables.exercises)
         answer.exercises.push_back(shown(inside.tables, each));
     for (const auto& each : inside.tables.test_kinds)

@@ -7,6 +7,7 @@
 #include "records/parse_records.h"
 #include "records/write_records.h"
 
+#include <algorithm>
 #include <iterator>
 
 namespace amentum {
@@ -26,6 +27,10 @@ void add_records(RecordSet& to, RecordSet&& more) {
     append(to.throws, std::move(more.throws));
     append(to.calendar, std::move(more.calendar));
     append(to.sets, std::move(more.sets));
+    append(to.teams, std::move(more.teams));
+    append(to.pains, std::move(more.pains));
+    append(to.clearances, std::move(more.clearances));
+    append(to.throw_steps, std::move(more.throw_steps));
 }
 
 } // namespace
@@ -60,14 +65,16 @@ Result<DemoAnswer> demo(Workplace& workplace, const DemoRequest& request) {
         else
             return measured.refusal();
     const auto& records = made.records;
-    DemoAnswer answer{records.facility->name,
-                      static_cast<int>(records.athletes.size()),
-                      static_cast<int>(records.readings.size()),
-                      static_cast<int>(records.throws.size()),
-                      static_cast<int>(records.sets.size()),
-                      {{"truth.json", "truth", made.truth}},
-                      made.truth,
-                      ""};
+    DemoAnswer answer{
+        records.facility->name,
+        static_cast<int>(records.athletes.size()),
+        static_cast<int>(records.readings.size()),
+        static_cast<int>(std::count_if(records.throws.begin(), records.throws.end(),
+                                       [](const auto& t) { return t.setting != ThrowSetting::none; })),
+        static_cast<int>(records.sets.size()),
+        {{"truth.json", "truth", made.truth}},
+        made.truth,
+        ""};
     answer.words = "Made the invented facility " + answer.facility + ": " + std::to_string(answer.athletes) +
                    " throwers, " + std::to_string(answer.readings) + " readings, " +
                    std::to_string(answer.throw_entries) + " throw entries, " + std::to_string(answer.sets) +

@@ -124,7 +124,7 @@ Result<EstimateErrorAnswer> estimate_error(Workplace& workplace, const EstimateE
     auto& inside = workplace.inside();
     const auto view = inside.view();
     const auto facility = view->records.facility.value_or(Facility{"This facility"});
-    EstimateErrorAnswer answer;
+    EstimateErrorAnswer answer{};
     if (request.test) {
         const auto kind = test_named(inside.tables, *request.test);
         if (!kind)

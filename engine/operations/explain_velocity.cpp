@@ -1,7 +1,8 @@
 #include "operations/explain_velocity.h"
 
+#include "inference/athlete_states.h"
 #include "operations/inside/inside.h"
-#include "reports/sentences.h"
+#include "reports/verdicts.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
@@ -11,13 +12,11 @@
 namespace amentum {
 namespace {
 
-constexpr double sure = 0.9;            // chance of a direction before it is said
-constexpr int fewest_pairs = 10;        // for a correlation
-constexpr double own_share_worth = 0.3; // below it a slope is the literature's
+constexpr int fewest_pairs = 10; // for a correlation
+constexpr std::size_t most_far_named = 3;
 
-std::string verdict_of(const Estimate& slope) {
-    const double chance = normal_cdf(slope.value / slope.standard_error);
-    return chance >= sure ? "goes_with" : chance <= 1 - sure ? "goes_against" : "cannot_tell";
+std::string verdict_word(const Estimate& slope) {
+    return said_by(verdict_of(slope), "goes_with", "goes_against", "cannot_tell");
 }
 
 struct Pairs {
@@ -69,11 +68,7 @@ std::string sentence_of(const GoesWith& line) {
     std::string words = direction_words(line.within_verdict, "Velocity goes with improving it",
                                         "Velocity goes against improving it",
                                         "Whether velocity goes with improving it cannot be told here");
-    words += line.within_learned < own_share_worth
-                 ? "; that is the literature's word more than these throwers': " +
-                       format_fixed(100 * line.within_learned, 0) + " % is their own."
-                 : "; " + format_fixed(100 * line.within_learned, 0) +
-                       " % of that is these throwers' own records.";
+    words += "; " + describe_whose_word(line.within_learned) + ".";
     return words + " " +
            direction_words(line.between_verdict, "Throwers who have more of it throw harder.",
                            "Throwers who have more of it throw less hard.",
@@ -90,10 +85,10 @@ GoesWith line_of(const RosterModel& model, std::size_t k, const ShownUnit& speed
                   quality.athletes,
                   shown_slope(fit.within[k], quality.attainable, speed),
                   std::clamp(fit.within_learned[k], 0.0, 1.0),
-                  verdict_of(fit.within[k]),
+                  verdict_word(fit.within[k]),
                   shown_slope(fit.between[k], fit.between_sd[k + 1], speed),
                   std::clamp(fit.between_learned[k], 0.0, 1.0),
-                  verdict_of(fit.between[k]),
+                  verdict_word(fit.between[k]),
                   pairs.count >= fewest_pairs ? std::optional(pairs.correlation) : std::nullopt,
                   pairs.count,
                   ""};
@@ -111,11 +106,41 @@ std::vector<std::string> words_of_model(const ExplainVelocityAnswer& answer) {
                                    "pull it toward zero. It is shown only so that it can be compared."};
     if (!answer.qualities.empty() &&
         std::all_of(answer.qualities.begin(), answer.qualities.end(),
-                    [](const auto& line) { return line.within_learned < own_share_worth; }))
+                    [](const auto& line) { return mostly_literature(line.within_learned); }))
         words.push_back(
             "These records say little of their own yet: the slopes within athletes are the literature's, not "
             "your athletes'. More test days of the same athletes change that most.");
     return words;
+}
+
+// Results far from what all earlier ones foretold: shown, in the model as they are.
+std::vector<std::string> far_results(const RosterModel& model) {
+    std::vector<std::string> named;
+    for (std::size_t i = 0; i < model.data.athletes.size(); ++i) {
+        const AthleteStates states(model.fit->mode, model.data.athletes[i]);
+        for (const auto& each : states.surprises())
+            if (each.far_from_expected)
+                named.push_back(model.athlete_names[i] + ", " + Date::from_days(each.day).text() + ", " +
+                                model.kinds[static_cast<std::size_t>(each.quality)]->name);
+    }
+    if (named.empty())
+        return {};
+    std::string words = std::to_string(named.size()) + (named.size() == 1 ? " result lies" : " results lie") +
+                        " far from what the earlier ones foretold, and " +
+                        (named.size() == 1 ? "is" : "are") +
+                        " in the model as entered; look at the unit and the number: ";
+    for (std::size_t i = 0; i < std::min(named.size(), most_far_named); ++i)
+        words += (i == 0 ? "" : "; ") + named[i];
+    return {words + (named.size() > most_far_named ? "; ..." : ".")};
+}
+
+// How much throwers differ in their own slopes, in SDs of velocity for one of a quality: seldom settled.
+std::string own_slope_words(const KeptFit& kept) {
+    const Interval band = kept.own_spread.central();
+    return "What goes with velocity differs from thrower to thrower, by about " +
+           format_fixed(kept.own_spread.value, 2) +
+           " SD of velocity for one SD of a quality (80 %: " + format_fixed(std::max(0.0, band.low), 2) +
+           " to " + format_fixed(band.high, 2) + "); each thrower's own limiters use that.";
 }
 
 } // namespace
@@ -124,11 +149,6 @@ Result<ExplainVelocityAnswer> explain_velocity(Workplace& workplace, const Expla
     auto& inside = workplace.inside();
     const auto view = inside.view();
     const auto model = inside.roster_model();
-    if (model->qualities.empty())
-        return Refusal{RefusalCode::too_few_data,
-                       "No quality was tested often enough in enough throwers to be laid beside velocity.",
-                       "test results", std::to_string(view->records.readings.size()),
-                       "one test done by 8 throwers, 5 of them on two days or more"};
     if (!model->fit)
         return model->fit.refusal();
     const auto speed =
@@ -147,6 +167,9 @@ Result<ExplainVelocityAnswer> explain_velocity(Workplace& workplace, const Expla
     for (const auto& [quality, why] : model->left_out)
         answer.left_out.push_back({quality->key, quality->name, why});
     answer.words = words_of_model(answer);
+    answer.words.push_back(own_slope_words(*model->kept));
+    for (auto& words : far_results(*model))
+        answer.words.push_back(std::move(words));
     answer.cautions = {
         "Goes with is not causes: growth, a new radar or a hard winter move several things at once. Years "
         "below 18 are in the model; whatever else moved them all is not."};
@@ -155,7 +178,7 @@ Result<ExplainVelocityAnswer> explain_velocity(Workplace& workplace, const Expla
     std::set<std::string> sources{"DurbinKoopman2012", "KoopmanShephard1992", "GuidoWerner2012",
                                   "ProjectProposal"};
     for (const auto& line : answer.qualities)
-        for (const auto& prior : inside.tables.velocity_priors)
+        for (const auto& prior : view->velocity_priors)
             if (prior.quality == line.quality)
                 sources.insert(prior.sources.begin(), prior.sources.end());
     answer.sources.assign(sources.begin(), sources.end());

@@ -11,7 +11,7 @@ Result<FindLimitersAnswer> find_limiters(Workplace& workplace, const FindLimiter
     const auto athlete = athlete_named(*view, request.athlete);
     if (!athlete)
         return athlete.refusal();
-    return limiter_answer(inside, *view, **athlete);
+    return limiter_answer(inside, *view, *inside.roster_model(), **athlete);
 }
 
 } // namespace amentum

@@ -26,7 +26,7 @@ Result<GuessTraceNamesAnswer> guess_trace_names(Workplace& workplace, const Gues
     if (request.names.empty())
         return refuse_missing("names", "at least one file name");
     const auto athletes = workplace.inside().store.list_athletes();
-    GuessTraceNamesAnswer answer;
+    GuessTraceNamesAnswer answer{};
     for (const auto& name : request.names) {
         const TraceName read = read_trace_name(name, athletes);
         answer.guesses.push_back(

@@ -1,6 +1,7 @@
 #include "operations/import_records.h"
 
 #include "operations/inside/inside.h"
+#include "operations/inside/local_day.h"
 #include "records/parse_records.h"
 
 namespace amentum {
@@ -30,6 +31,9 @@ Result<ImportRecordsAnswer> import_records(Workplace& workplace, const ImportRec
         parse_records(*kind, request.text, ImportContext{inside.tables, held->records, inside.today()});
     if (!preview.file_refusals.empty())
         return preview.file_refusals.front();
+    if (const auto& facility = preview.new_records.facility; facility && !facility->time_zone.empty())
+        if (const auto day = local_day(facility->time_zone, inside.now()); !day)
+            return day.refusal();
     ImportRecordsAnswer answer{request.kind,
                                false,
                                preview.count(Verdict::added),

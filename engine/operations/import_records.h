@@ -1,6 +1,6 @@
 // import_records: take a file of the coach's, line by line; show first, take whole or not at all, never twice.
 //
-// Kinds: facility, kit, athletes, test_results, throws, calendar, sets, blocks, block_lines, overrides.
+// Kinds: facility, kit, athletes, test_results, throws, calendar, sets, blocks, block_lines, overrides, prior_edits.
 // The columns of each are docs/guide/import_records.md. Without take = true nothing is saved.
 #pragma once
 

@@ -54,7 +54,7 @@ Result<JudgeChangeAnswer> judge_change(Workplace& workplace, const JudgeChangeRe
         return Refusal{RefusalCode::impossible_date, "to_date must be a later test day than from_date.",
                        "to_date", request.to_date.value_or(""),
                        "after " + Date::from_days(trajectory.points[*from].day).text()};
-    return change_answer(inside, *view, **athlete, *series, *from, *to);
+    return change_answer(inside, *view, *inside.roster_model(), **athlete, *series, *from, *to);
 }
 
 } // namespace amentum

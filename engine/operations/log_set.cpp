@@ -1,8 +1,10 @@
 #include "operations/log_set.h"
 
+#include "guard_rails/check_logged_sets.h"
 #include "inference/test_scale.h"
 #include "measurement/measure_test.h"
 #include "operations/inside/entry_fields.h"
+#include "operations/inside/finding_answer.h"
 #include "operations/inside/inside.h"
 #include "values/shortest_decimal.h"
 
@@ -158,11 +160,15 @@ Result<LogSetAnswer> log_set(Workplace& workplace, const LogSetRequest& request)
                            set->key, "a key never used before"};
     if (const auto refusal = impossible(inside, *before, *set))
         return *refusal;
-    LogSetAnswer answer{set->key, false, {}, {}, ""};
+    LogSetAnswer answer{set->key, false, {}, {}, "", {}};
     answer.held_before = inside.store.save_set(*set) == Saved::held_before;
     fill_movement(answer, inside, *before, **athlete, *set);
     if (answer.held_before)
         answer.words = "This set was already kept.";
+    answer.findings = shown_findings(check_logged_sets({&*set, 1}, **athlete, inside.tables.exercises,
+                                                       care_record(inside.tables, *before), inside.today()));
+    for (const auto& finding : answer.findings)
+        answer.words += " " + finding.sentence + " " + finding.what_to_do;
     return answer;
 }
 

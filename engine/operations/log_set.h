@@ -4,9 +4,7 @@
 // test: it moves the trajectory of that lift's test, and the answer says by how much.
 #pragma once
 
-#include "operations/shown.h"
-#include "operations/workplace.h"
-#include "values/refusal.h"
+#include "operations/athlete_record.h"
 
 namespace amentum {
 
@@ -35,8 +33,9 @@ struct LogSetAnswer {
     std::optional<ShownEstimate> before; // the quality's estimate without and with this set
     std::optional<ShownEstimate> after;
     std::string words;
+    std::vector<ShownFinding> findings; // of the guard rails on this set: done in spite of an open pain entry
 };
-BOOST_DESCRIBE_STRUCT(LogSetAnswer, (), (key, held_before, before, after, words))
+BOOST_DESCRIBE_STRUCT(LogSetAnswer, (), (key, held_before, before, after, words, findings))
 
 Result<LogSetAnswer> log_set(Workplace&, const LogSetRequest&);
 

@@ -1,8 +1,11 @@
 // The operations that answer: roster, thrower, limiters, changes, test day.
 #include "operations/athlete_record.h"
+#include "operations/check_calibration.h"
 #include "operations/explain_velocity.h"
 #include "operations/find_limiters.h"
+#include "operations/fit_roster.h"
 #include "operations/inside/terminal_text.h"
+#include "operations/json_text.h"
 #include "operations/judge_change.h"
 #include "operations/make_operation.h"
 #include "operations/registrations.h"
@@ -88,6 +91,58 @@ std::string velocity_words(const value& answer) {
     return text + "\n" + list_said(answer.at("cautions"), "Note: ");
 }
 
+std::string coverage_said(const value& coverage) {
+    return number_said(coverage.at("held"), 0) + " of " + number_said(coverage.at("all"), 0) +
+           ", true rate " + number_said(value(100 * coverage.at("low").to_number<double>()), 0) + " to " +
+           number_said(value(100 * coverage.at("high").to_number<double>()), 0) + " %";
+}
+
+std::string counts_said(const value& counts) {
+    std::string text;
+    for (const auto& count : counts.as_array())
+        text += (text.empty() ? "" : " ") + number_said(count, 0);
+    return text;
+}
+
+std::string calibration_words(const value& answer) {
+    std::string text = list_said(answer.at("words"), "") + "\n";
+    for (const auto& coverage : answer.at("coverage").as_array())
+        text += padded("  " + number_said(value(100 * coverage.at("stated").to_number<double>()), 0) +
+                           " % intervals",
+                       44) +
+                coverage_said(coverage) + "\n";
+    text += "\n  80 % intervals by test\n";
+    for (const auto& line : answer.at("tests").as_array())
+        text += padded("  " + coverage_said(line.at("coverage")), 36) + padded(said(line.at("verdict")), 14) +
+                said(line.at("name")) + "\n";
+    text += "\nWithin their forecasts, ten equal parts: " + counts_said(answer.at("transform")) + "\n";
+    if (!answer.at("ranks").is_null())
+        text +=
+            "Known slopes within the fits, ten equal parts: " + counts_said(answer.at("ranks").at("counts")) +
+            "\n";
+    return text + "\n" + list_said(answer.at("cautions"), "Note: ");
+}
+
+std::string fit_words(const value& answer) {
+    std::string text = list_said(answer.at("words"), "");
+    const auto& fit = answer.at("fit");
+    if (fit.is_null())
+        return text;
+    text += "\n" + said(fit.at("version")) + ": " + number_said(fit.at("test_days"), 0) +
+            " test days, largest gradient " + json_text(fit.at("gradient")) + ", smallest curvature " +
+            number_said(fit.at("smallest_curvature"), 3) + "\n";
+    if (fit.at("checked").as_bool())
+        text +=
+            "tail shape " +
+            (fit.at("tail_shape").is_null() ? "not told" : number_said(fit.at("tail_shape"), 2)) +
+            " (limit " + number_said(fit.at("shape_limit"), 2) + ")" +
+            (fit.at("sampled").as_bool() ? ", worst R-hat " + number_said(fit.at("worst_r_hat"), 3) + ", " +
+                                               number_said(fit.at("divergences"), 0) + " divergences"
+                                         : "") +
+            ", " + number_said(fit.at("least_worth"), 0) + " independent draws for the worst slope\n";
+    return text;
+}
+
 } // namespace
 
 std::vector<Operation> answer_operations() {
@@ -105,6 +160,19 @@ std::vector<Operation> answer_operations() {
             "explain_velocity",
             "What goes with velocity in this roster: within athletes and between them, errors allowed for.",
             Effect::reads, {}, &explain_velocity, &velocity_words),
+        make_operation(
+            "fit_roster",
+            "Fit the roster's joint model now and keep it; thorough: with its intervals checked.",
+            Effect::writes,
+            {{"step", "begin, look or stop; left out: begin"},
+             {"thorough", "yes or no: check the intervals, by sampling where needed; left out: no"},
+             {"wait", "yes or no: answer when it has ended; left out: yes"}},
+            &fit_roster, &fit_words),
+        make_operation("check_calibration",
+                       "How often were the 80 % intervals right here? Last test days held back and foretold.",
+                       Effect::reads,
+                       {{"ranks", "simulated rosters to fit beside it, 0 to 200; left out: none"}},
+                       &check_calibration, &calibration_words),
         make_operation("judge_change",
                        "Did this really change between two test days, more than noise and growth?",
                        Effect::reads,

@@ -1,6 +1,7 @@
 // The operations that prescribe or explain: blocks, loads, cautions, catalogue, methods.
 #include "operations/block.h"
 #include "operations/catalogue.h"
+#include "operations/compare_blocks.h"
 #include "operations/inside/terminal_text.h"
 #include "operations/load_bar.h"
 #include "operations/make_operation.h"
@@ -8,6 +9,7 @@
 #include "operations/override_caution.h"
 #include "operations/plan_block.h"
 #include "operations/registrations.h"
+#include "operations/retarget_block.h"
 
 namespace amentum {
 namespace {
@@ -27,9 +29,74 @@ std::string block_words(const value& answer) {
                     said(line.at("load_words")) + "\n" + paragraph(said(line.at("reason")), 6);
         }
     }
-    text += "\n" + list_said(answer.at("notes"), "Note: ");
+    text += "\n";
+    if (!answer.at("reach").is_null())
+        text += paragraph(said(answer.at("reach").at("words"))) + "\n";
+    text += list_said(answer.at("notes"), "Note: ");
     for (const auto& finding : answer.at("findings").as_array())
         text += paragraph("Check (" + said(finding.at("severity")) + "): " + said(finding.at("sentence")));
+    return text + "\n" + list_said(answer.at("stop_and_refer"), "- ");
+}
+
+std::string compared_words(const value& answer) {
+    std::string text = paragraph(said(answer.at("name")) + ": " + said(answer.at("first").at("block")) +
+                                 " and " + said(answer.at("second").at("block"))) +
+                       "\n" + paragraph(said(answer.at("words"))) + "\n  " + padded("sets a week", 50) +
+                       " first  second\n";
+    for (const auto& line : answer.at("lines").as_array())
+        text += "  " + padded(said(line.at("name")), 50) + " " +
+                padded(number_said(line.at("sets_a_week"), 1), 6) + " " +
+                number_said(line.at("sets_a_week_with"), 1) + "\n";
+    return text;
+}
+
+std::string side_words(const value& side) {
+    return said(side.at("name")) + ", " + said(side.at("dose")) + ", " + said(side.at("load_words"));
+}
+
+std::string other_gym_line(const value& line) {
+    const std::string change = said(line.at("change"));
+    std::string text = "  " + side_words(line.at("from")) + "\n";
+    if (change == "kept" && said(line.at("loss")).empty())
+        return text + paragraph("as written: " + said(line.at("to").at("load_words")), 6);
+    const std::string kept = std::string(line.at("compared").as_bool() ? "" : "at most ") +
+                             number_said(line.at("kept").at("value"), 0) + " %";
+    text += paragraph(line.at("to").is_null() ? std::string("lost")
+                                              : "-> " + side_words(line.at("to")) + " (" +
+                                                    said(line.at("change_words")) + ", keeps " + kept + ")",
+                      6);
+    if (!line.at("equal").is_null())
+        text += paragraph(
+            estimate_said(line.at("equal")) + " " + said(line.at("equal_words")) +
+                (said(line.at("limit")).empty() ? "" : "; limited by " + said(line.at("limit"))) + ".",
+            9);
+    for (const char* field : {"loss", "to_do", "set_up"})
+        if (!said(line.at(field)).empty())
+            text += paragraph(said(line.at(field)), 9);
+    return text;
+}
+
+std::string other_gym_words(const value& answer) {
+    std::string text = said(answer.at("name")) + ": block from " + said(answer.at("start")) + ", " +
+                       said(answer.at("from_kit")) + " -> " + said(answer.at("kit_name")) + "\n" +
+                       paragraph(said(answer.at("kept_words")));
+    for (const auto& quality : answer.at("qualities").as_array())
+        text += "  " + padded(said(quality.at("name")), 30) + number_said(quality.at("kept"), 0) + " %\n";
+    for (const auto& session : answer.at("sessions").as_array()) {
+        text += "\nWeek " + number_said(session.at("week"), 0) + ", " + said(session.at("weekday")) + " " +
+                said(session.at("date")) + " (" + number_said(session.at("minutes"), 0) + " min)\n";
+        for (const auto& line : session.at("lines").as_array())
+            text += other_gym_line(line);
+    }
+    text += "\n";
+    for (const auto& purchase : answer.at("purchases").as_array())
+        text += paragraph(said(purchase.at("words")));
+    text += list_said(answer.at("notes"), "Note: ") + list_said(answer.at("cautions"), "Note: ");
+    for (const auto& finding : answer.at("findings").as_array())
+        text += paragraph("Check (" + said(finding.at("severity")) + "): " + said(finding.at("sentence")));
+    text += list_said(answer.at("cannot_tell"), "Cannot tell: ");
+    if (!said(answer.at("kept_block")).empty())
+        text += "Kept as " + said(answer.at("kept_block")) + ".\n";
     return text + "\n" + list_said(answer.at("stop_and_refer"), "- ");
 }
 
@@ -134,12 +201,27 @@ std::vector<Operation> prescription_operations() {
              {"sessions_per_week", "1 to 5; left out: 3"},
              {"minutes", "a session, 20 to 120; left out: 60"},
              {"kit", "the gym; left out: where the thrower trains"},
-             {"training_days", "monday ... sunday, with commas; left out: any free day"}},
+             {"training_days", "monday ... sunday, with commas; left out: any free day"},
+             {"effort", "brief (when left out), or thorough: looks longer for the best block"}},
             &plan_block, &block_words),
         make_operation("block", "A kept block, with what has been logged against it.", Effect::reads,
                        {{"block", "its id, or a thrower's name for the newest"},
                         {"week", "only this week; left out: all"}},
                        &block, &block_words),
+        make_operation("compare_blocks",
+                       "Two kept blocks of one thrower side by side: what each gives, where they differ.",
+                       Effect::reads,
+                       {{"block", "its id, or a thrower's name for the newest"},
+                        {"with", "the other block of the same thrower, by its id"}},
+                       &compare_blocks, &compared_words),
+        make_operation(
+            "retarget_block",
+            "What another gym makes of a kept block, line by line, and what is lost of its intent.",
+            Effect::writes,
+            {{"block", "its id, or a thrower's name for the newest"},
+             {"kit", "the other gym"},
+             {"keep", "store it as a block of its own; left out: only show"}},
+            &retarget_block, &other_gym_words),
         make_operation(
             "load_bar",
             "Which plates make this load in this gym, what is nearest, and the warm-up on the way.",

@@ -41,6 +41,9 @@ std::string test_words(const value& answer) {
 
 std::string throws_words(const value& answer) {
     std::string text = list_said(answer.at("words"), "");
+    for (const auto& each : answer.at("reopened").as_array())
+        text += "  " + said(each.at("date")) + ": before " + said(each.at("before")) + ", now " +
+                said(each.at("now")) + "\n";
     for (const auto& finding : answer.at("findings").as_array())
         text += paragraph("Check (" + said(finding.at("severity")) + "): " + said(finding.at("sentence")));
     return text + list_said(answer.at("stop_and_refer"), "- ");
@@ -53,8 +56,9 @@ std::string plain_words(const value& answer) {
 const Meanings throw_meanings{
     {"athlete", "the thrower's name or id"},
     {"date", "YYYY-MM-DD"},
-    {"setting", "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin"},
-    {"count", "throws, 1 to 400"},
+    {"setting", "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill, javelin, fielding "
+                "or none"},
+    {"count", "throws, 1 to 400; of a game the pitches to batters; 0 with none"},
     {"effort_percent", "intended effort, 10 to 100"},
     {"speed_mph", "mean speed, in mph"},
     {"speed_ms", "or in m/s"},
@@ -65,7 +69,18 @@ const Meanings throw_meanings{
     {"soreness_before", "0 none to 10 worst imaginable"},
     {"soreness_after", "0 to 10"},
     {"soreness_next_day", "0 to 10"},
-    {"note", "anything worth keeping"}};
+    {"note", "anything worth keeping"},
+    {"occasion", "the second bullpen or game of the day: 2; left out: 1"},
+    {"team", "for whom"},
+    {"game", "its name; a suspended game keeps it on the day it goes on"},
+    {"innings", "pitched, as scorers write them: 4.1 is four and a third"},
+    {"before_last_batter", "pitches thrown before the last batter's first"},
+    {"innings_caught", "behind the plate"},
+    {"accuracy", "how well they went where they should, in words"},
+    {"device", "that measured the speed"},
+    {"time_zone", "of the place, on travel: Asia/Tokyo"},
+    {"corrected_by", "who corrects an entry that is held, by name"},
+    {"reason", "of the correction, at least 10 characters"}};
 
 const Meanings set_meanings{
     {"key", "made on the device, 8 to 64 letters, digits or '-'; the same key is the same set"},
@@ -107,7 +122,7 @@ std::vector<Operation> record_operations() {
         make_operation("import_records", "Show line by line what a file would add; with take, take it whole.",
                        Effect::writes,
                        {{"kind", "facility, kit, athletes, test_results, throws, calendar, sets, blocks, "
-                                 "block_lines, overrides"},
+                                 "block_lines, overrides, prior_edits"},
                         {"text", "the file's content"},
                         {"take", "yes: keep the records; left out: only show"}},
                        &import_records, &import_words),

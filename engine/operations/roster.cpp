@@ -31,7 +31,7 @@ std::string next_step(const FacilityView& view, const Athlete& athlete, const Fi
 RosterLine line_of(Workplace::Inside& inside, const FacilityView& view, const Athlete& athlete,
                    const Facility& facility) {
     const Date today = inside.today();
-    const auto limiters = limiter_answer(inside, view, athlete);
+    const auto limiters = limiter_answer(inside, view, *inside.roster_model(), athlete);
     RosterLine line{athlete.id.text,
                     athlete.name,
                     word(athlete.sport),
@@ -65,21 +65,31 @@ RosterLine line_of(Workplace::Inside& inside, const FacilityView& view, const At
     return line;
 }
 
+RosterAnswer roster_of(Workplace::Inside& inside, const FacilityView& view, Date today) {
+    const auto facility = inside.facility();
+    RosterAnswer answer{facility.name,
+                        today.text(),
+                        word(facility.mass_unit),
+                        word(facility.speed_unit),
+                        word(facility.length_unit),
+                        {}};
+    for (const auto& athlete : view.records.athletes)
+        answer.throwers.push_back(line_of(inside, view, athlete, facility));
+    return answer;
+}
+
 } // namespace
 
 Result<RosterAnswer> roster(Workplace& workplace, const RosterRequest&) {
     auto& inside = workplace.inside();
     const auto view = inside.view();
-    const auto facility = inside.facility();
-    RosterAnswer answer{facility.name,
-                        inside.today().text(),
-                        word(facility.mass_unit),
-                        word(facility.speed_unit),
-                        word(facility.length_unit),
-                        {}};
-    for (const auto& athlete : view->records.athletes)
-        answer.throwers.push_back(line_of(inside, *view, athlete, facility));
-    return answer;
+    const Date today = inside.today();
+    const std::lock_guard lock(inside.listing);
+    if (!inside.listed || inside.listed_view != view || inside.listed->today != today.text()) {
+        inside.listed = std::make_shared<const RosterAnswer>(roster_of(inside, *view, today));
+        inside.listed_view = view;
+    }
+    return *inside.listed;
 }
 
 } // namespace amentum

@@ -6,6 +6,7 @@
 
 #include "values/calendar_date.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -25,6 +26,9 @@ public:
 
     // From now on operations may read this file from the disk, by this very name. For command lines only.
     void put_on_table(const std::string& file_name);
+
+    // Told how far a long calculation is, 0 to 1, from its thread. For a command line that shows it.
+    void tell_progress_to(std::function<void(double share)> listener);
 
     struct Inside;
     Inside& inside() { return *inside_; }

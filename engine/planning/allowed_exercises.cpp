@@ -77,11 +77,34 @@ double reach_of_kit(const BlockRequest& request, const KitLoads& loads, const Ex
     return std::min(1.0, table->total(table->size() - 1) / wanted);
 }
 
+// Strength work that body mass or a band alone loads stays below 60 % of the maximum of people who lift, and light loads
+// bring the maximum less [Schoenfeld2017]; a lift whose maximum is known can be dosed. Both factors: proposals of this
+// project, no source.
+double factor_of_means(const BlockRequest& request, const Exercise& exercise) {
+    const bool strength = exercise.part == Part::main_lift || exercise.part == Part::assistance;
+    const bool light = exercise.means == LoadMeans::body || exercise.means == LoadMeans::band;
+    if (strength && light && !moves_body_mass(exercise))
+        return loading_of(request.athlete, request.start) == Loading::trained ? 0.5 : 0.8;
+    return exercise.part == Part::main_lift && lower_maximum(request, exercise) ? 1.1 : 1;
+}
+
 std::string describe_restriction(const BlockRequest& request, const std::string& key,
                                  const std::vector<std::string>& taken) {
     const Caution* caution = caution_called(request, key);
     return "Left out for " + (caution ? caution->condition : key) + ": " + listed_shortly(taken) + "." +
            (caution ? " " + caution->sentence : "");
+}
+
+const PainBlock* pain_against(const BlockRequest& request, const Exercise& exercise) {
+    const auto found = std::find_if(request.painful.begin(), request.painful.end(),
+                                    [&](const PainBlock& row) { return blocks(row, exercise); });
+    return found == request.painful.end() ? nullptr : &*found;
+}
+
+std::string describe_pain(const std::string& region, const std::vector<std::string>& taken) {
+    return "Left out for open pain of the " + region +
+           ", until a named adult records who cleared it: " + listed_shortly(taken) +
+           ". Stop and refer to a qualified clinician.";
 }
 
 std::string alternative_to(const BlockRequest& request, const std::string& exercise,
@@ -115,37 +138,57 @@ AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& 
                                    const QualityWorth& worth) {
     AllowedExercises allowed;
     const int age = whole_years(request.athlete.birth_date, request.start);
-    std::map<std::string, std::vector<std::string>> taken; // restriction -> names
+    std::map<std::string, std::vector<std::string>> taken;   // restriction -> names
+    std::map<std::string, std::vector<std::string>> in_pain; // region -> names
     std::vector<std::string> too_heavy;
     for (const auto& exercise : request.catalogue) {
         if (!loads.has_all_for(exercise)) {
             ++allowed.missing_equipment;
+            allowed.why_not[exercise.key] = "needs equipment that \"" + request.kit.name + "\" does not have";
             continue;
         }
         if (age < exercise.youngest) {
             ++allowed.too_young;
+            allowed.why_not[exercise.key] =
+                "is for throwers of " + std::to_string(exercise.youngest) + " years and more";
             continue;
         }
-        if (hitters_pull(exercise) && !hits(request.athlete))
+        if (hitters_pull(exercise) && !hits(request.athlete)) {
+            allowed.why_not[exercise.key] = "is pulled from low to high, as hitters do";
             continue;
+        }
+        if (const auto* row = pain_against(request, exercise)) {
+            in_pain[row->name].push_back(exercise.name);
+            allowed.why_not[exercise.key] = "is blocked by open pain of the " + row->name;
+            continue;
+        }
         const auto cautions = cautions_against(request, exercise);
         for (const auto& key : cautions.standing)
             taken[key].push_back(exercise.name);
-        if (!cautions.standing.empty())
-            continue;
-        const double reach = reach_of_kit(request, loads, exercise);
-        const double value = reach * worth.worth(exercise);
-        if (reach <= 0) {
-            too_heavy.push_back(exercise.name);
+        if (!cautions.standing.empty()) {
+            allowed.why_not[exercise.key] =
+                "stands against the caution \"" + cautions.standing.front() + "\"";
             continue;
         }
-        allowed.list.push_back({&exercise, value, worth.purpose(exercise), cautions.overridden, ""});
+        const double reach = reach_of_kit(request, loads, exercise);
+        const double preference = reach * factor_of_means(request, exercise);
+        if (reach <= 0) {
+            too_heavy.push_back(exercise.name);
+            allowed.why_not[exercise.key] = "has no load light enough in this kit";
+            continue;
+        }
+        allowed.list.push_back({&exercise, preference * worth.worth(exercise), preference,
+                                worth.purpose(exercise), cautions.overridden, ""});
     }
     for (auto& each : allowed.list) {
         each.instead_of = alternative_to(request, each.exercise->key, taken);
-        if (!each.instead_of.empty())
+        if (!each.instead_of.empty()) {
             each.worth *= alternative_factor;
+            each.preference *= alternative_factor;
+        }
     }
+    for (const auto& [region, names] : in_pain)
+        allowed.notes.push_back(describe_pain(region, names));
     for (const auto& [key, names] : taken)
         allowed.notes.push_back(describe_restriction(request, key, names));
     if (!too_heavy.empty())

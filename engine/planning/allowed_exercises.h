@@ -1,6 +1,7 @@
 // Which exercises of the catalogue may this athlete do, in this gym?
 //
-// Out goes, in this order: what the kit cannot equip; what is for older athletes; what a caution speaks
+// Out goes, in this order: what the kit cannot equip; what is for older athletes; what an open pain entry blocks, and no word of
+// a coach brings back; what a caution speaks
 // against for one of the athlete's restrictions, unless the caution may be overridden and a coach's reason of
 // at least ten letters is kept (the caution "every_thrower" holds for all); a lift whose lightest makeable
 // load is above the easiest load the block would ask for.
@@ -14,6 +15,7 @@
 #include "planning/quality_worth.h"
 #include "planning/wave.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -23,6 +25,7 @@ namespace amentum {
 struct AllowedExercise {
     const Exercise* exercise;
     double worth;                        // per set, quality_worth.h with the preferences above
+    double preference;                   // worth over the plain worth of its qualities
     std::string purpose;                 // quality key
     std::vector<std::string> overridden; // cautions overridden with a kept reason
     std::string instead_of;              // condition whose caution made this one preferred; may be empty
@@ -34,6 +37,8 @@ struct AllowedExercises {
     int too_young = 0;
     std::vector<std::string>
         notes; // one for each restriction that took something away, and for faults of the kit
+    std::map<std::string, std::string>
+        why_not; // of the rest of the catalogue: "needs equipment this gym does not have"
 };
 
 AllowedExercises allowed_exercises(const BlockRequest& request, const KitLoads& loads,

@@ -1,5 +1,6 @@
 #include "planning/block_notes.h"
 
+#include "planning/inside/running_plan.h"
 #include "planning/short_list.h"
 #include "planning/wave.h"
 #include "values/shortest_decimal.h"
@@ -22,8 +23,8 @@ std::string weeks_listed(const std::vector<int>& weeks) {
 
 std::vector<int> weeks_where(const NoteFacts& facts, const std::function<bool(const PlacedWeek&)>& is) {
     std::vector<int> weeks;
-    for (std::size_t w = 0; w < facts.weeks.size(); ++w)
-        if (is(facts.weeks[w]))
+    for (std::size_t w = 0; w < facts.stated.placed.size(); ++w)
+        if (is(facts.stated.placed[w]))
             weeks.push_back(static_cast<int>(w) + 1);
     return weeks;
 }
@@ -42,11 +43,11 @@ void add_youth(const NoteFacts& facts, Notes& notes) {
     notes.push_back(
         "Youth rules: two or three days not next to each other, 1 to 3 sets, loads for technique under "
         "qualified supervision, no maximal attempts.");
-    if (facts.sessions < facts.request.sessions_per_week)
+    if (facts.stated.sessions < facts.request.sessions_per_week)
         notes.push_back(std::to_string(facts.request.sessions_per_week) +
                         " sessions a week were asked for; under the "
                         "youth rules there are " +
-                        std::to_string(facts.sessions) + ".");
+                        std::to_string(facts.stated.sessions) + ".");
 }
 
 void add_days(const NoteFacts& facts, Notes& notes) {
@@ -67,22 +68,12 @@ void add_ready(const NoteFacts& facts, Notes& notes) {
     std::map<std::string, const Exercise*> by_key;
     for (const auto& each : facts.allowed.list)
         by_key[each.exercise->key] = each.exercise;
-    using Kind = std::pair<const char*, std::function<bool(const Exercise&)>>;
-    const std::vector<Kind> kinds{
-        {"pulling or shoulder work",
-         [](const Exercise& e) { return e.part == Part::shoulder || e.region == Region::upper_pull; }},
-        {"trunk work", [](const Exercise& e) { return e.part == Part::trunk; }},
-        {"hip mobility",
-         [](const Exercise& e) {
-             return e.part == Part::mobility && (e.region == Region::legs || e.region == Region::whole_body);
-         }},
-        {"mobility for length overhead", [](const Exercise& e) {
-             return e.part == Part::mobility && e.region != Region::legs && e.region != Region::whole_body;
-         }}};
-    for (const auto& [name, is] : kinds) {
+    for (int group = 0; group < ready_groups; ++group) {
+        const auto is = [group](const Exercise& e) { return ready_group(e) == group; };
+        const std::string name = ready_group_name(group);
         std::vector<int> without;
         for (int week = 1; week <= facts.request.weeks; ++week) {
-            const bool trained = !facts.weeks[static_cast<std::size_t>(week - 1)].sessions.empty();
+            const bool trained = !facts.stated.placed[static_cast<std::size_t>(week - 1)].sessions.empty();
             const bool held = std::any_of(facts.lines.begin(), facts.lines.end(), [&](const BlockLine& line) {
                 return line.week == week && is(*by_key.at(line.exercise));
             });
@@ -92,18 +83,48 @@ void add_ready(const NoteFacts& facts, Notes& notes) {
         const bool exists = std::any_of(facts.allowed.list.begin(), facts.allowed.list.end(),
                                         [&](const auto& each) { return is(*each.exercise); });
         if (!exists)
-            notes.push_back(std::string("No exercise for ") + name + " is left in this kit.");
+            notes.push_back("No exercise for " + name + " is left in this kit.");
         else if (!without.empty())
-            notes.push_back(std::string("No room for ") + name + ": " + weeks_listed(without) + ".");
+            notes.push_back("No room for " + name + ": " + weeks_listed(without) + ".");
     }
 }
 
-void add_room(const NoteFacts& facts, Notes& notes) {
-    if (!facts.no_room.empty())
-        notes.push_back(format_shortest(facts.request.minutes) +
-                        " minutes leave no room for: " + listed_shortly(facts.no_room) + ".");
-    else if (!facts.next_line.empty())
-        notes.push_back("With more minutes the next exercise would be: " + facts.next_line + ".");
+// The line that would bring most if only the minutes of its session were more.
+void add_next_line(const NoteFacts& facts, Notes& notes) {
+    const BlockProblem& problem = facts.stated.problem;
+    RunningPlan plan(problem, facts.plan);
+    BlockProblem unhurried = problem;
+    unhurried.limits.minutes = longest_session_minutes * 2;
+    RunningPlan free(unhurried, facts.plan);
+    const double points = plan.points();
+    double most = 1e-9;
+    std::string next;
+    for (int d = 0; d < problem.sessions; ++d)
+        for (int c = 0; c < static_cast<int>(problem.choices.size()); ++c) {
+            const int sets = problem.choices[static_cast<std::size_t>(c)].fewest_sets;
+            std::vector<int> mesos; // where the line is new
+            for (int m = 0; m < static_cast<int>(problem.mesos.size()); ++m)
+                if (plan.sets(m, d, c) == 0 && problem.may_stand(d, c) && problem.open_weeks(m, d, c) > 0)
+                    mesos.push_back(m);
+            const auto set_all = [&](int to) {
+                for (const int m : mesos) {
+                    plan.set(m, d, c, to);
+                    free.set(m, d, c, to);
+                }
+            };
+            set_all(sets);
+            const double gain = plan.points() - points;
+            if (gain > most && plan.broken() > 0 && free.broken() <= 0) {
+                most = gain;
+                next = facts.allowed.list[static_cast<std::size_t>(c)].exercise->name;
+            }
+            set_all(0);
+        }
+    if (!next.empty())
+        notes.push_back("With more minutes the next exercise would be: " + next + ".");
+}
+
+void add_spared(const NoteFacts& facts, Notes& notes) {
     if (!facts.spared.empty())
         notes.push_back("Left out near a start, with nothing to stand in: " + listed_shortly(facts.spared) +
                         ".");
@@ -148,7 +169,8 @@ std::vector<std::string> describe_notes(const NoteFacts& facts) {
     add_days(facts, notes);
     notes.insert(notes.end(), facts.allowed.notes.begin(), facts.allowed.notes.end());
     add_ready(facts, notes);
-    add_room(facts, notes);
+    add_next_line(facts, notes);
+    add_spared(facts, notes);
     add_tests(facts, notes);
     add_goal(facts, notes);
     return notes;

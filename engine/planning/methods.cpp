@@ -1,5 +1,6 @@
 #include "planning/methods.h"
 
+#include "planning/next_load.h"
 #include "planning/repetitions.h"
 #include "planning/wave.h"
 
@@ -29,6 +30,24 @@ Result<MethodAnswer> run_training_wave(const MethodArguments& given) {
                          {"share_of_sets", here.reduced ? 0.5 : 1.0, "1"}}};
 }
 
+Result<MethodAnswer> run_next_load(const MethodArguments& given) {
+    const SetWritten written{given.number("written_load_kg"), static_cast<int>(given.number("written_reps")),
+                             given.number("written_reserve")};
+    SetShown shown{given.number("load_kg"), static_cast<int>(given.number("reps")), {}};
+    if (given.has("reserve"))
+        shown.reserve = given.number("reserve");
+    const auto difference = measure_difference(written, {shown});
+    if (!difference)
+        return Refusal{RefusalCode::method_does_not_apply,
+                       "The set says nothing about what was left, or lies above 15 repetitions and reserve.",
+                       "reserve", "", "a reserve, or fewer repetitions than written; 15 in all at most"};
+    const double factor = next_factor(*difference, given.word("region") == "legs");
+    return MethodAnswer{{{"ratio", difference->ratio, "1"},
+                         {"difference", difference->repetitions, "1"},
+                         {"factor", factor, "1"},
+                         {"next_load", written.lifted * factor, "kg"}}};
+}
+
 } // namespace
 
 std::vector<Method> methods() {
@@ -38,7 +57,18 @@ std::vector<Method> methods() {
               {"weeks", "how long the block is", 4, 16, {}, "4"},
               {"athlete", "who trains", 0, 0, {"youth", "novice", "trained"}, "trained"}},
              {"Epley1985", "Zourdos2016", "Rhea2003", "Schoenfeld2017"},
-             run_training_wave}};
+             run_training_wave},
+            {"next_load",
+             "What load follows a set, by its repetitions and what was left, against what was written?",
+             {{"written_load_kg", "load that was written, lifted in all", 0.5, 600},
+              {"written_reps", "repetitions that were written", 1, 15},
+              {"written_reserve", "that were to be left", 0, 20, {}, "2"},
+              {"load_kg", "load of the set done, lifted in all", 0.5, 600},
+              {"reps", "repetitions done", 1, 15},
+              {"reserve", "that were left; left out: not said", 0, 20, {}, ""},
+              {"region", "what works", 0, 0, {"legs", "other"}, "legs"}},
+             {"Epley1985", "Zourdos2016", "ACSM2009", "Halperin2022", "Hackett2017"},
+             run_next_load}};
 }
 
 } // namespace amentum::planning

@@ -29,7 +29,7 @@ using Offsets =
 struct Week {
     const BlockRequest& request;
     const CalendarDays& calendar;
-    const std::vector<SessionTemplate>& sessions;
+    const std::vector<SessionNeeds>& sessions;
     const Offsets* usual; // null while the usual days are sought
     Date first;
     std::optional<Date> last_before; // the last session of the week before
@@ -39,7 +39,7 @@ struct Week {
 
 double cost_of_day(const Week& week, std::size_t session, int offset) {
     const Date date = week.first + offset;
-    const SessionTemplate& what = week.sessions[session];
+    const SessionNeeds& what = week.sessions[session];
     const DayUse use = week.calendar.use_of(date);
     if (use == DayUse::never)
         return impossible;
@@ -174,8 +174,7 @@ PlacedSession placed(const Week& week, std::size_t session, int offset) {
 }
 
 // The weekdays the sessions fall on when nothing else is on.
-Offsets usual_days(const BlockRequest& request, const std::vector<SessionTemplate>& sessions,
-                   bool days_apart) {
+Offsets usual_days(const BlockRequest& request, const std::vector<SessionNeeds>& sessions, bool days_apart) {
     BlockRequest quiet = request;
     quiet.calendar.clear();
     const CalendarDays nothing(quiet);
@@ -185,14 +184,14 @@ Offsets usual_days(const BlockRequest& request, const std::vector<SessionTemplat
 } // namespace
 
 std::vector<PlacedWeek> place_sessions(const BlockRequest& request,
-                                       const std::vector<std::vector<SessionTemplate>>& templates_of_weeks,
+                                       const std::vector<std::vector<SessionNeeds>>& needs_of_weeks,
                                        bool days_apart) {
     const CalendarDays calendar(request);
     std::vector<PlacedWeek> weeks;
     std::optional<Date> last_before;
     bool last_was_heavy = false;
-    for (std::size_t w = 0; w < templates_of_weeks.size(); ++w) {
-        const auto& sessions = templates_of_weeks[w];
+    for (std::size_t w = 0; w < needs_of_weeks.size(); ++w) {
+        const auto& sessions = needs_of_weeks[w];
         Offsets usual = usual_days(request, sessions, days_apart);
         usual.resize(sessions.size(), no_usual_day);
         const Week week{

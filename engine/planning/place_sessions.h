@@ -15,7 +15,7 @@
 // earlier day.
 #pragma once
 
-#include "planning/choose_exercises.h"
+#include "planning/plan_block.h"
 
 #include <optional>
 #include <string>
@@ -23,8 +23,14 @@
 
 namespace amentum {
 
+// What a session of the week loads, before anybody knows its exercises.
+struct SessionNeeds {
+    bool heavy_legs;
+    bool hard_on_arm;
+};
+
 struct PlacedSession {
-    std::size_t of_week; // index of its template
+    std::size_t of_week; // index of its needs
     Date date;
     std::string spare_legs;  // why: "the start on 2026-04-04 is less than 48 h away"; empty: need not
     std::string spare_arm;   // likewise
@@ -38,7 +44,7 @@ struct PlacedWeek {
 };
 
 std::vector<PlacedWeek> place_sessions(const BlockRequest& request,
-                                       const std::vector<std::vector<SessionTemplate>>& templates_of_weeks,
+                                       const std::vector<std::vector<SessionNeeds>>& needs_of_weeks,
                                        bool days_apart);
 
 } // namespace amentum

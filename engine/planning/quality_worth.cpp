@@ -41,6 +41,11 @@ QualityWorth::QualityWorth(const BlockRequest& request) {
         weight = led_ ? limiter_share * weight / sum + ready_share * even : even;
 }
 
+double QualityWorth::weight(const std::string& quality) const {
+    const auto found = weight_.find(quality);
+    return found == weight_.end() ? 0 : found->second;
+}
+
 double QualityWorth::worth(const Exercise& exercise) const {
     double sum = 0;
     for (const auto& [quality, share] : exercise.qualities)

@@ -30,6 +30,7 @@ public:
     std::string name(const std::string& quality) const;  // for a sentence, in lower case
     std::string words(const std::string& quality) const; // of its priority; may be empty
     int rank(const std::string& quality) const;          // 1: the leading limiter; 0: no limiter
+    double weight(const std::string& quality) const;     // w_q; 0 for what cannot be trained
     bool trainable(const std::string& quality) const { return weight_.contains(quality); }
 
 private:

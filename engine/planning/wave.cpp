@@ -64,4 +64,14 @@ double fraction_for(Part part, double main_fraction) {
     }
 }
 
+std::vector<int> reduced_sets(const std::vector<int>& sets) {
+    std::vector<int> halved;
+    int carried = 1;
+    for (const int each : sets) {
+        halved.push_back(std::max(1, (each + carried) / 2));
+        carried = (each + carried) % 2;
+    }
+    return halved;
+}
+
 } // namespace amentum

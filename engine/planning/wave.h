@@ -43,4 +43,8 @@ std::vector<WeekOfWave> plan_wave(int weeks, Loading loading);
 
 double fraction_for(Part part, double main_fraction);
 
+// The sets of a session's lines in a reduced week: halved, the rest carried from line to line, at least one a line.
+// {3, 3, 2} -> {2, 1, 1}
+std::vector<int> reduced_sets(const std::vector<int>& sets);
+
 } // namespace amentum

@@ -28,8 +28,18 @@ inline constexpr Limits item_step_kg{0.05, 100}, item_most_kg{0.5, 1000};
 inline constexpr Limits weeks{4, 16}, sessions_per_week{1, 5}, session_minutes{20, 120};
 inline constexpr Limits line_order{1, 99}, line_sets{1, 40}, intensity{0, 1.2}, rest_minutes{0, 60};
 
+inline constexpr Limits prior_edit{1, 100000};
+
+inline constexpr Limits occasion{1, 9}, outs{0, 60};
+inline constexpr Limits running_number{1, 100000}; // of tables, pain entries, steps
+inline constexpr Limits table_year{1900, 2200}, age_band{0, 99}, pitches{1, 400}, pitches_or_none{0, 400};
+inline constexpr Limits month{1, 12}, day_of_month{1, 31}, days_running{1, 7}, yearly_innings{1, 400};
+inline constexpr Limits innings_caught{1, 20}, months_off{0, 12};
+inline constexpr Limits step{1, 99}, days_between_steps{0, 6};
+inline constexpr unsigned long time_zone_characters = 64;
+
 inline constexpr int calendar_days = 400;              // the longest unbroken run of days
-inline constexpr unsigned long reason_characters = 10; // the shortest reason for an overridden caution
+inline constexpr unsigned long reason_characters = 10; // the shortest reason for an override or an edit
 
 } // namespace limits
 } // namespace amentum

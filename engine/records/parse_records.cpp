@@ -3,6 +3,7 @@
 #include "records/inside/check_readings.h"
 #include "records/inside/held_records.h"
 #include "records/inside/new_records.h"
+#include "throwing_workload/check_pitch_table.h"
 
 #include <algorithm>
 
@@ -31,6 +32,20 @@ RecordOnLine read_line(RecordKind kind, LineReader& reader, LinesBefore& before)
         return read_set(reader, before);
     case RecordKind::overrides:
         return read_override(reader, before);
+    case RecordKind::prior_edits:
+        return read_prior_edit(reader, before);
+    case RecordKind::pitch_rules:
+        return read_pitch_rule(reader, before);
+    case RecordKind::teams:
+        return read_team(reader, before);
+    case RecordKind::pains:
+        return read_pain(reader, before);
+    case RecordKind::clearances:
+        return read_clearance(reader, before);
+    case RecordKind::throw_steps:
+        return read_throw_step(reader, before);
+    case RecordKind::stops_answered:
+        return read_stop_answered(reader, before);
     }
     assert(!"every kind of record is read");
     return Facility{};
@@ -90,8 +105,31 @@ void check_tests(std::vector<JudgedLine>& lines, const ImportContext& context) {
     check_readings(readings, context);
 }
 
+// A table new in this file must be whole: its fault is its first line's.
+void check_tables(std::vector<JudgedLine>& lines) {
+    struct NewTable {
+        LineReader* first;
+        std::vector<PitchRule> rules;
+    };
+    std::map<int, NewTable> tables;
+    for (auto& line : lines) {
+        if (line.reader.refusal())
+            return;
+        const auto& row = std::get<RowOfPitchTable>(line.record);
+        if (!line.held && row.rule)
+            tables.emplace(row.table.number, NewTable{&line.reader, {}})
+                .first->second.rules.push_back(*row.rule);
+    }
+    for (auto& [number, table] : tables) {
+        std::sort(table.rules.begin(), table.rules.end(),
+                  [](const auto& a, const auto& b) { return a.age_low < b.age_low; });
+        if (const auto checked = check_pitch_table(table.rules); !checked)
+            table.first->refuse(checked.refusal());
+    }
+}
+
 LinePreview preview_of(const JudgedLine& line, const LinesBefore& before) {
-    if (const auto& refusal = line.reader.refusal())
+    if (const auto refusal = line.reader.refusal())
         return {line.reader.line(), Verdict::refused, refusal->sentence, refusal};
     const auto words = describe_line(line.record, line.reader, before);
     if (line.held)
@@ -117,15 +155,17 @@ ImportPreview parse_records(RecordKind kind, std::string_view text, const Import
         preview.file_refusals.push_back(table.refusal());
         return preview;
     }
-    auto [layout, refusals] = parse_layout(kind, *table);
+    auto [layout, refusals] = parse_layout({&record_columns(kind), word(kind)}, *table);
     preview.file_refusals = std::move(refusals);
     if (!preview.file_refusals.empty())
         return preview;
 
-    LinesBefore before{context, layout, NamesOf(context.held)};
+    LinesBefore before = lines_before(kind, context, layout);
     auto lines = judged_lines(kind, *table, before);
     if (kind == RecordKind::test_results)
         check_tests(lines, context);
+    if (kind == RecordKind::pitch_rules)
+        check_tables(lines);
     std::vector<RecordOnLine> added;
     for (const auto& line : lines) {
         preview.lines.push_back(preview_of(line, before));

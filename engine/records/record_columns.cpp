@@ -22,6 +22,9 @@ RecordColumn athlete() {
 RecordColumn date_of(const char* meaning) {
     return {"date", date, needed, exact, meaning, ""};
 }
+RecordColumn day(const char* meaning) { // that does not tell one record from another
+    return {"date", date, needed, none, meaning, ""};
+}
 RecordColumn note() {
     return {"note", text, optional, none, note_meaning, ""};
 }
@@ -33,7 +36,9 @@ Columns facility_columns() {
     return {{"name", text, needed, none, "what the facility is called", ""},
             {"mass_unit", text, optional, none, "lb or kg; lb when empty", ""},
             {"speed_unit", text, optional, none, "mph, m/s or km/h; mph when empty", ""},
-            {"length_unit", text, optional, none, "in or cm; in when empty", ""}};
+            {"length_unit", text, optional, none, "in or cm; in when empty", ""},
+            {"time_zone", text, optional, none,
+             "of its calendar days, \"America/Halifax\"; the computer's own when empty", ""}};
 }
 
 Columns kit_columns() {
@@ -104,8 +109,10 @@ Columns throw_columns() {
         athlete(),
         date_of(date_meaning),
         {"setting", text, needed, exact,
-         "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill or javelin", ""},
-        {"count", whole, needed, none, "of throws, 1 to 400", ""},
+         "catch_play, flat_ground, mound, bullpen, game, long_toss, ball_drill, javelin, fielding or none",
+         ""},
+        {"count", whole, needed, none, "of throws, 1 to 400; 0 or empty for none, and 0 for innings caught",
+         ""},
         {"effort", fraction, optional, none, "intended, of full effort: 0.1 to 1, or 10 to 100 percent", ""},
         {"speed", speed, optional, none, "mean of those measured", ""},
         {"distance", length, optional, none, "thrown", ""},
@@ -113,7 +120,18 @@ Columns throw_columns() {
         {"soreness_before", number, optional, none, "of the arm, 0 none to 10 worst imaginable", ""},
         {"soreness_after", number, optional, none, "0 to 10", ""},
         {"soreness_next_day", number, optional, none, "0 to 10", ""},
-        note()};
+        note(),
+        {"occasion", whole, optional, exact,
+         "the first, second ... of that setting on that day, 1 to 9; 1 when empty", ""},
+        {"team", text, optional, none, "for whom", ""},
+        {"game", text, optional, none, "its name; the same name on a later day: the suspended game goes on",
+         ""},
+        {"outs", whole, optional, none, "of a game, recorded while pitching: innings x 3, 0 to 60", ""},
+        {"before_last_batter", whole, optional, none, "of a game: pitches before the last batter's first",
+         ""},
+        {"outs_caught", whole, optional, none, "of fielding, behind the plate: innings x 3, 0 to 60", ""},
+        {"accuracy", text, optional, none, "how well they went where they should, in words", ""},
+        {"device", text, optional, none, "that measured the speed", ""}};
 }
 
 Columns calendar_columns() {
@@ -181,20 +199,142 @@ Columns override_columns() {
             {"reason", text, needed, exact, "why, in at least 10 characters", ""}};
 }
 
+Columns prior_edit_columns() {
+    return {{"number", whole, needed, exact, "1, 2, 3 ... through the whole facility, none left out", ""},
+            {"kind", text, needed, none, "slope or attainable_change", ""},
+            {"quality", text, needed, none, "key of the quality", ""},
+            {"published", text, optional, none,
+             "yes goes back to the published value, and mean and sd stay empty; no when empty", ""},
+            {"mean", number, optional, none, "slope: -1 to 1; attainable_change: 0 to 2, in SDs", ""},
+            {"sd", number, optional, none, "how sure: 0.01 to 1", ""},
+            {"author", text, needed, none, "who changed it", ""},
+            day(date_meaning),
+            {"reason", text, needed, none, "why, in at least 10 characters", ""}};
+}
+
+RecordColumn running(const char* meaning) {
+    return {"number", whole, needed, exact, meaning, ""};
+}
+
+Columns pitch_rule_columns() {
+    Columns all{
+        running("of the table: 1, 2, 3 ... through the whole facility; one line for each band of ages"),
+        {"organisation", text, needed, none, "whose table it takes the place of, or a league of your own",
+         ""},
+        {"sport", text, needed, none, "baseball, softball or javelin", ""},
+        {"author", text, needed, none, "who changed it", ""},
+        day(date_meaning),
+        {"reason", text, needed, none, "why, in at least 10 characters", ""},
+        {"year", whole, optional, none, "of the table as it was read", ""},
+        {"age_low", whole, optional, exact,
+         "whole years, included; empty: back to the table that came with the program", ""},
+        {"age_high", whole, optional, none, "whole years, included", ""},
+        {"daily_max", whole, optional, none, "pitches in one day, 1 to 400", ""}};
+    for (const char* days : {"0", "1", "2", "3", "4", "5"})
+        all.push_back({"rest_" + std::string(days) + "_to", whole, optional, none,
+                       "pitches up to which " + std::string(days) + " days of rest are enough", ""});
+    for (RecordColumn column : Columns{
+             {"game_max", whole, optional, none, "pitches in one game", ""},
+             {"third_day_max", whole, optional, none, "pitches on the third day running; 0: none", ""},
+             {"most_days_running", whole, optional, none, "days in a row with pitches, 1 to 7", ""},
+             {"yearly_innings", whole, optional, none, "in 12 months, all teams together", ""},
+             {"note", text, optional, none, "what the table says beside its numbers", ""},
+             {"source", text, optional, none, "where it can be read; one a line of the field", ""},
+             {"age_month", whole, optional, none, "age counts as of this day of the year, 1 to 12 ...", ""},
+             {"age_day", whole, optional, none, "... and its day; both empty: the birthday itself", ""},
+             {"second_game", text, optional, none, "unsaid, never or after_no_rest_count; unsaid when empty",
+              ""},
+             {"last_batter", text, optional, none,
+              "unsaid, past_daily_maximum or counts_as_reached; unsaid when empty", ""},
+             {"no_catching_from", whole, optional, none, "so many pitches: no catching that day", ""},
+             {"no_pitching_caught", whole, optional, none, "so many innings caught: no pitching that day",
+              ""},
+             {"months_off", whole, optional, none, "without pitching or throwing, in 12 months", ""},
+             {"months_off_running", whole, optional, none, "of these, in one piece", ""},
+             {"months_off_from", text, optional, none, "pitching (in games) or throwing; pitching when empty",
+              ""}})
+        all.push_back(std::move(column));
+    return all;
+}
+
+Columns team_columns() {
+    return {athlete(),
+            {"team", text, needed, exact, "the team's name", ""},
+            {"organisation", text, optional, none,
+             "of the pitch table it plays by; empty: none that the program knows", ""},
+            date_of("the first day, as 2026-03-14"),
+            {"last_date", date, optional, none, "the last day; empty while it goes on", ""}};
+}
+
+Columns pain_columns() {
+    return {athlete(),
+            running("1, 2, 3 ... of the athlete, none left out"),
+            day("when it was felt, as 2026-03-14"),
+            {"region", text, needed, none,
+             "shoulder, elbow, forearm_and_hand, neck_and_upper_back, low_back, hip_and_groin, knee or "
+             "ankle_and_foot",
+             ""},
+            {"sign", text, optional, none, "key of the sign to stop and refer; empty: none of them", ""},
+            {"words", text, optional, none, "as the thrower said it", ""},
+            {"noted_by", text, needed, none, "who wrote it down", ""}};
+}
+
+Columns clearance_columns() {
+    return {athlete(),
+            running("of the pain entry that is cleared"),
+            day("on which it was cleared, as 2026-03-14"),
+            {"cleared_by", text, needed, none, "the clinician, by name", ""},
+            {"recorded_by", text, needed, none, "the adult who enters it, by name", ""},
+            {"recorded", date, needed, none, "when it was entered", ""},
+            {"words", text, optional, none, "what was said: limits, conditions", ""}};
+}
+
+Columns throw_step_columns() {
+    return {
+        athlete(),
+        running("of the steps: 1, 2, 3 ... of the athlete, none left out; one line for each step"),
+        {"step", whole, optional, exact, "1, 2, 3 ...; empty: no steps any more, the last ones end", ""},
+        {"origin", text, needed, none, "ramp or clinician", ""},
+        {"author", text, needed, none, "who wrote them: the clinician, or the coach", ""},
+        {"start", date, needed, none, "of the first step", ""},
+        {"days_between", whole, needed, none, "without throwing between two steps, 0 to 6", ""},
+        {"throws", whole, optional, none, "of the step, 1 to 400", ""},
+        {"distance", length, optional, none, "of each throw", ""},
+        {"effort", fraction, optional, none, "intended, of full effort: 0.1 to 1, or 10 to 100 percent", ""},
+        {"words", text, optional, none, "of the step", ""},
+        note(),
+        {"recorded_by", text, needed, none, "who entered them", ""},
+        {"recorded", date, needed, none, "when", ""}};
+}
+
+Columns stop_columns() {
+    return {athlete(),
+            {"code", text, needed, exact, "of the finding that stops", ""},
+            date_of("the day the answer holds for"),
+            {"reason", text, needed, none, "why, in at least 10 characters", ""},
+            {"coach", text, needed, none, "who answers for it", ""},
+            {"recorded", date, needed, none, "when it was entered", ""}};
+}
+
 } // namespace
 
 const std::vector<RecordColumn>& record_columns(RecordKind kind) {
     static const std::array<Columns, words_of<RecordKind>.size()> all{
-        facility_columns(), kit_columns(),   athlete_columns(),    test_columns(), throw_columns(),
-        calendar_columns(), block_columns(), block_line_columns(), set_columns(),  override_columns()};
+        facility_columns(),   kit_columns(),        athlete_columns(),    test_columns(), throw_columns(),
+        calendar_columns(),   block_columns(),      block_line_columns(), set_columns(),  override_columns(),
+        prior_edit_columns(), pitch_rule_columns(), team_columns(),       pain_columns(), clearance_columns(),
+        throw_step_columns(), stop_columns()};
     return all[static_cast<std::size_t>(kind)];
 }
 
-const RecordColumn* find_column(RecordKind kind, std::string_view name) {
-    const auto& columns = record_columns(kind);
+const RecordColumn* find_column(const std::vector<RecordColumn>& columns, std::string_view name) {
     const auto found =
         std::find_if(columns.begin(), columns.end(), [&](const auto& each) { return each.name == name; });
     return found == columns.end() ? nullptr : &*found;
+}
+
+const RecordColumn* find_column(RecordKind kind, std::string_view name) {
+    return find_column(record_columns(kind), name);
 }
 
 std::vector<std::string> header_names(const RecordColumn& column) {

@@ -30,7 +30,9 @@ struct RecordColumn {
 };
 
 const std::vector<RecordColumn>& record_columns(RecordKind kind);
-const RecordColumn* find_column(RecordKind kind, std::string_view name); // null when there is none
+const RecordColumn* find_column(const std::vector<RecordColumn>&,
+                                std::string_view name); // null when there is none
+const RecordColumn* find_column(RecordKind kind, std::string_view name);
 
 // Every name the column may have in a file's header line, the one that exports write first.
 std::vector<std::string> header_names(const RecordColumn& column);

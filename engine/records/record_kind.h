@@ -21,9 +21,16 @@ enum class RecordKind {
     block_lines,
     sets,
     overrides,
+    prior_edits,
+    pitch_rules,
+    teams,
+    pains,
+    clearances,
+    throw_steps,
+    stops_answered,
 };
 template <>
-inline constexpr std::array<std::pair<RecordKind, std::string_view>, 10> words_of<RecordKind>{
+inline constexpr std::array<std::pair<RecordKind, std::string_view>, 17> words_of<RecordKind>{
     {{RecordKind::facility, "facility"},
      {RecordKind::kit, "kit"},
      {RecordKind::athletes, "athletes"},
@@ -33,7 +40,14 @@ inline constexpr std::array<std::pair<RecordKind, std::string_view>, 10> words_o
      {RecordKind::blocks, "blocks"},
      {RecordKind::block_lines, "block_lines"},
      {RecordKind::sets, "sets"},
-     {RecordKind::overrides, "overrides"}}};
+     {RecordKind::overrides, "overrides"},
+     {RecordKind::prior_edits, "prior_edits"},
+     {RecordKind::pitch_rules, "pitch_rules"},
+     {RecordKind::teams, "teams"},
+     {RecordKind::pains, "pains"},
+     {RecordKind::clearances, "clearances"},
+     {RecordKind::throw_steps, "throw_steps"},
+     {RecordKind::stops_answered, "stops_answered"}}};
 
 std::vector<RecordKind> import_order();
 

@@ -95,6 +95,14 @@ AttainableChange attainable_change_of(ReferenceCells& cells) {
 }
 const Columns prior_columns{"quality", "mean", "sd", "why", "sources"};
 
+// "05-01": the day in the year the age is reckoned on.
+void read_age_day(ReferenceCells& cells, PitchRule& rule) {
+    if (const auto day = cells.optional_day_of_year("age_on")) {
+        rule.age_month = day->first;
+        rule.age_day = day->second;
+    }
+}
+
 PitchRule pitch_rule_of(ReferenceCells& cells) {
     PitchRule rule{cells.needed("organisation"),
                    cells.whole("year", 1990, 2200),
@@ -111,19 +119,61 @@ PitchRule pitch_rule_of(ReferenceCells& cells) {
                    cells.needed_list("source")};
     for (std::size_t k = 0; k < rule.rest_to.size(); ++k)
         rule.rest_to[k] = cells.optional_whole("rest_" + std::to_string(k) + "_to", 1, 400);
+    read_age_day(cells, rule);
+    rule.second_game = cells.one_of<SecondGame>("second_game");
+    rule.last_batter = cells.one_of<LastBatter>("last_batter");
+    rule.no_catching_from = cells.optional_whole("no_catching_from", 1, 400);
+    rule.no_pitching_caught = cells.optional_whole("no_pitching_caught", 1, 20);
+    rule.months_off = cells.optional_whole("months_off", 0, 12);
+    rule.months_off_running = cells.optional_whole("months_off_running", 0, 12);
+    rule.months_off_from = cells.one_of<MonthsOffFrom>("months_off_from");
     return rule;
 }
-const Columns pitch_rule_columns{
-    "organisation",   "year",      "sport",     "age_low",       "age_high",
-    "daily_max",      "rest_0_to", "rest_1_to", "rest_2_to",     "rest_3_to",
-    "rest_4_to",      "rest_5_to", "game_max",  "third_day_max", "most_days_running",
-    "yearly_innings", "note",      "source"};
+const Columns pitch_rule_columns{"organisation",
+                                 "year",
+                                 "sport",
+                                 "age_low",
+                                 "age_high",
+                                 "daily_max",
+                                 "rest_0_to",
+                                 "rest_1_to",
+                                 "rest_2_to",
+                                 "rest_3_to",
+                                 "rest_4_to",
+                                 "rest_5_to",
+                                 "game_max",
+                                 "third_day_max",
+                                 "most_days_running",
+                                 "yearly_innings",
+                                 "age_on",
+                                 "second_game",
+                                 "last_batter",
+                                 "no_catching_from",
+                                 "no_pitching_caught",
+                                 "months_off",
+                                 "months_off_running",
+                                 "months_off_from",
+                                 "note",
+                                 "source"};
 
 StopSign stop_sign_of(ReferenceCells& cells) {
     return {cells.key("key"), cells.needed("sentence"), cells.yes("urgent"), cells.needed_list("sources")};
 }
 const Columns stop_sign_columns{"key", "sentence", "urgent", "sources"};
 const std::string closing_key = "closing";
+
+PainBlock pain_block_of(ReferenceCells& cells) {
+    return {cells.one_of<PainRegion>("region"),
+            cells.needed("name"),
+            cells.yes("throwing"),
+            cells.list("patterns"),
+            cells.some_of<Region>("regions"),
+            cells.list("cautions"),
+            cells.needed("sentence"),
+            cells.needed_list("sources")};
+}
+const Columns pain_block_columns{"region",  "name",     "throwing", "patterns",
+                                 "regions", "cautions", "sentence", "sources"};
 
 struct BothSexes {
     SegmentRow male, female;
@@ -257,7 +307,7 @@ const Caution* ReferenceTables::caution(std::string_view key) const {
 std::vector<std::string> reference_file_names() {
     return {"qualities.csv",        "test_kinds.csv",         "exercises.csv",   "cautions.csv",
             "velocity_priors.csv",  "attainable_changes.csv", "pitch_rules.csv", "stop_and_refer.csv",
-            "segments_de_leva.csv", "segments_winter.csv"};
+            "segments_de_leva.csv", "segments_winter.csv",    "pain_regions.csv"};
 }
 
 Result<ReferenceTables> parse_reference_tables(const Texts& texts) {
@@ -283,6 +333,9 @@ Result<ReferenceTables> parse_reference_tables(const Texts& texts) {
         return *r;
     if (auto r = parse_rows(texts, "stop_and_refer.csv", stop_sign_columns, stop_sign_of, t.stop_signs,
                             at.stop_signs))
+        return *r;
+    if (auto r = parse_rows(texts, "pain_regions.csv", pain_block_columns, pain_block_of, t.pain_blocks,
+                            at.pain_blocks))
         return *r;
     if (auto r = parse_segments(texts, t.segments))
         return *r;

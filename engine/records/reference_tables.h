@@ -3,8 +3,8 @@
 // Texts are given by file name ("exercises.csv"); all files of reference_file_names() are needed. Pure: the
 // caller reads the disk. The layout of each file is its header line; its first '#' lines say units and how
 // values were set. Checks: the columns are those of the file; every key is unique; every key another row
-// names exists (qualities, tests, cautions, alternatives); an alternative is not spoken against by the
-// caution it is for; every row has a source key; every number is in its range and every choice one of its
+// names exists (qualities, tests, cautions, alternatives, patterns); an alternative is not spoken against by the
+// caution it is for; every region of pain has its row, in order, and blocks at least one exercise; every row has a source key; every number is in its range and every choice one of its
 // words; bands of age of one rule do not overlap. Refuses with file, line and column in `field`:
 // "exercises.csv, line 12, qualities". What it cannot tell: whether a source says what the row claims;
 // docs/sources.md names it so that a reader can look.
@@ -16,6 +16,7 @@
 #include "inference/priors.h"
 #include "throwing_workload/pitch_rule.h"
 #include "values/exercise.h"
+#include "values/pain_block.h"
 #include "values/refusal.h"
 #include "values/test_kind.h"
 
@@ -43,8 +44,9 @@ struct ReferenceTables {
     std::vector<AttainableChange> attainable_changes;
     std::vector<PitchRule> pitch_rules;
     std::vector<StopSign> stop_signs;
-    SegmentTables segments;   // of the body
-    std::string stop_closing; // the sentence after the last sign: what this tool does not do
+    std::vector<PainBlock> pain_blocks; // one for each PainRegion, in its order
+    SegmentTables segments;             // of the body
+    std::string stop_closing;           // the sentence after the last sign: what this tool does not do
 
     // Null when there is none of that key.
     const Quality* quality(std::string_view key) const;

@@ -1,5 +1,6 @@
 #include "records/reference_tables_cells.h"
 
+#include "values/calendar_date.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
@@ -94,6 +95,22 @@ std::optional<int> ReferenceCells::optional_whole(const std::string& column, int
 int ReferenceCells::whole(const std::string& column, int low, int high) {
     needed(column);
     return optional_whole(column, low, high).value_or(low);
+}
+
+std::optional<std::pair<int, int>> ReferenceCells::optional_day_of_year(const std::string& column) {
+    const std::string given = text(column);
+    if (given.empty())
+        return std::nullopt;
+    const auto day = parse_date("2001-" + given, where(column)); // a common year
+    if (!day) {
+        keep({RefusalCode::impossible_date,
+              where(column) + " is \"" + given + "\", but a day of the year is written MM-DD, such as 05-01.",
+              where(column), given, "MM-DD, a day every year has"});
+        return std::nullopt;
+    }
+    const auto calendar = day->calendar();
+    return std::pair(static_cast<int>(static_cast<unsigned>(calendar.month())),
+                     static_cast<int>(static_cast<unsigned>(calendar.day())));
 }
 
 bool ReferenceCells::yes(const std::string& column) {

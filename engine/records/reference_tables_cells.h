@@ -32,8 +32,9 @@ public:
     std::optional<double> optional_number(const std::string& column, double low, double high);
     int whole(const std::string& column, int low, int high);
     std::optional<int> optional_whole(const std::string& column, int low, int high);
-    bool yes(const std::string& column);                             // "yes" or "no"
-    std::map<std::string, double> shares(const std::string& column); // above 0 to 1
+    std::optional<std::pair<int, int>> optional_day_of_year(const std::string& column); // "MM-DD"
+    bool yes(const std::string& column);                                                // "yes" or "no"
+    std::map<std::string, double> shares(const std::string& column);                    // above 0 to 1
 
     template <class E>
     E one_of(const std::string& column) {

@@ -1,9 +1,12 @@
 #include "records/reference_tables_links.h"
 
+#include "throwing_workload/check_pitch_table.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 namespace amentum {
 
@@ -157,6 +160,20 @@ bool ascend(const PitchRule& rule) {
     return true;
 }
 
+// Each organisation's table of one year and sport as it would be checked on saving.
+std::optional<Refusal> check_whole_tables(const ReferenceTables& t) {
+    std::map<std::tuple<std::string, int, Sport>, std::vector<PitchRule>> tables;
+    for (const PitchRule& rule : t.pitch_rules)
+        tables[{rule.organisation, rule.year, rule.sport}].push_back(rule);
+    for (const auto& [whose, rows] : tables)
+        if (auto whole = check_pitch_table(rows); !whole) {
+            Refusal refusal = whole.refusal();
+            refusal.field = "pitch_rules.csv, " + std::get<0>(whose) + ", " + refusal.field;
+            return refusal;
+        }
+    return std::nullopt;
+}
+
 std::optional<Refusal> check_rules(const ReferenceTables& t, const ReferenceLines& at) {
     for (std::size_t i = 0; i < t.pitch_rules.size(); ++i) {
         const PitchRule& a = t.pitch_rules[i];
@@ -175,6 +192,38 @@ std::optional<Refusal> check_rules(const ReferenceTables& t, const ReferenceLine
                               std::to_string(a.age_low));
         }
     }
+    return check_whole_tables(t);
+}
+
+// A region without its row would block nothing: all of them, in order.
+std::optional<Refusal> check_pain_blocks(const ReferenceTables& t, const ReferenceLines& at) {
+    constexpr auto& regions = words_of<PainRegion>;
+    std::vector<std::string> patterns;
+    for (const Exercise& e : t.exercises)
+        patterns.push_back(e.pattern);
+    const auto cautions = keys_of(t.cautions);
+    for (std::size_t i = 0; i < t.pain_blocks.size(); ++i) {
+        const PainBlock& row = t.pain_blocks[i];
+        const auto field = [&](const char* column) {
+            return where("pain_regions.csv", at.pain_blocks[i], column);
+        };
+        if (i >= regions.size() || row.region != regions[i].first)
+            return refuse("pain_regions.csv", at.pain_blocks[i], "region",
+                          "every region has one row, in this order", word(row.region));
+        for (const std::string& pattern : row.patterns)
+            if (auto r = check_known(pattern, patterns, field("patterns")))
+                return r;
+        for (const std::string& caution : row.cautions)
+            if (auto r = check_known(caution, cautions, field("cautions")))
+                return r;
+        if (std::none_of(t.exercises.begin(), t.exercises.end(),
+                         [&](const auto& e) { return blocks(row, e); }))
+            return refuse("pain_regions.csv", at.pain_blocks[i], "patterns", "this row blocks no exercise",
+                          "");
+    }
+    if (t.pain_blocks.size() < regions.size())
+        return refuse_missing("pain_regions.csv, " + std::string(regions[t.pain_blocks.size()].second),
+                              "a row for every region of pain");
     return std::nullopt;
 }
 
@@ -190,6 +239,8 @@ std::optional<Refusal> check_reference_links(const ReferenceTables& tables, cons
     if (auto r = check_alternatives(tables, lines))
         return r;
     if (auto r = check_priors(tables, lines))
+        return r;
+    if (auto r = check_pain_blocks(tables, lines))
         return r;
     return check_rules(tables, lines);
 }

@@ -1,5 +1,6 @@
 #include "reports/sentences.h"
 
+#include "reports/verdicts.h"
 #include "values/shortest_decimal.h"
 
 #include <cmath>
@@ -39,11 +40,9 @@ std::string describe_difference(double value, Interval band, const ShownUnit& un
 std::string describe_change(const ChangeWords& change, const ShownUnit& unit) {
     const std::string worthwhile = shown(change.smallest_worthwhile, unit) + " " + unit.unit;
     const std::string than = change.growth_taken_out ? " than growth alone usually brings" : " than before";
-    std::string verdict = "Cannot tell yet whether " + change.quality + " changed";
-    if (change.chance_gained >= 0.9)
-        verdict = "More " + change.quality + than;
-    if (change.chance_lost >= 0.9)
-        verdict = "Less " + change.quality + than;
+    const std::string verdict =
+        said_by(verdict_of(change.chance_gained, change.chance_lost), "More " + change.quality + than,
+                "Less " + change.quality + than, "Cannot tell yet whether " + change.quality + " changed");
     return verdict + ": from " + change.from.text() + " to " + change.to.text() + " the tests differ by " +
            with_sign(change.measured, unit) + " " + unit.unit +
            (change.growth_taken_out ? ", the true change beyond growth is likely "

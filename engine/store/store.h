@@ -11,6 +11,7 @@
 #pragma once
 
 #include "recordings/kept_trace.h"
+#include "values/block_change.h"
 #include "values/record_set.h"
 
 #include <cstdint>
@@ -40,16 +41,34 @@ public:
     RecordSet load_all();
     std::int64_t version(); // changes with every committed write, of this process or another
 
-    // All of it or nothing, in one transaction. Rows already held with the same values are left as they are.
+    // All of it or nothing, in one transaction. Rows already held with the same values are left as they are; a place in a
+    // team that goes on takes the last day it is given.
     void save_records(const RecordSet&);
 
     // A set is known by its key: the same set again changes nothing and says so.
     Saved save_set(const SetDone&);
 
     void save_block(const Block&); // replaces a block of the same id
-    // Replaces an entry of the same athlete, day and setting: the next day's soreness comes a day later.
+    std::optional<Block> load_block(const BlockId&);
+    bool any_set_of(const BlockId&); // is a set logged against it?
+    // The block after a change in the place of the block before it, which is kept with the change.
+    void save_block_change(const BlockChange&, const Block& before, const Block& after);
+    std::optional<Block> load_block_before(const BlockId&, int number);
+    // Takes a change back: marks it with the day, and puts `restored` in the place of the block.
+    void undo_block_change(const BlockId&, int number, const Date& day, const Block& restored);
+    std::vector<BlockChange> list_block_changes(); // of all blocks, in order
+
+    // Replaces an entry of the same athlete, day, setting and occasion: the next day's soreness comes a day later.
     void save_throw_entry(const ThrowEntry&);
+    // Puts `after` in the place of `before`, or takes `before` away, and keeps both with who said so and why. StoreFailure:
+    // `before` is not held as given, or `after` would stand where another entry does. Gives back what is kept.
+    ThrowCorrection save_throw_correction(const ThrowEntry& before, const std::optional<ThrowEntry>& after,
+                                          const std::string& by, const std::string& reason,
+                                          const Date& recorded);
+    std::vector<ThrowCorrection> list_throw_corrections(); // in order
+    void save_time_zone(const std::string&);               // of the facility
     void save_restrictions(const AthleteId&, const std::vector<std::string>&);
+    void save_item_mass(const KitId&, const std::string& label, Mass); // of an item the kit holds
 
     std::optional<Facility> facility();
     std::vector<Athlete> list_athletes();
@@ -61,6 +80,10 @@ public:
     std::vector<KeptTrace> list_traces(const std::optional<AthleteId>& athlete);
     // Adds the last move of `trace` and puts the readings in the place of those of the same identity.
     void save_event_move(const KeptTrace& trace, const std::vector<Reading>&);
+
+    // The last fit of the roster, as text of its own: replaced by the next. Not part of the records.
+    void save_roster_fit(const std::string& version, const std::string& content);
+    std::optional<std::string> load_roster_fit();
 
     // For tests and repair: "ok", or what SQLite found wrong.
     std::string check_integrity();

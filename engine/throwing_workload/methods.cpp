@@ -1,6 +1,6 @@
 #include "throwing_workload/methods.h"
 
-#include "throwing_workload/pitch_rule.h"
+#include "throwing_workload/pitch_allowance.h"
 #include "throwing_workload/workload_averages.h"
 
 #include <cmath>
@@ -42,6 +42,56 @@ Result<MethodAnswer> run_rest_days(const MethodArguments& given) {
     if (pitches > rule->daily_max)
         answer.notes.push_back(
             "The count is above the last band: the daily maximum is broken, and the days are the least.");
+    return answer;
+}
+
+Result<std::optional<int>> whole_of(const MethodArguments& given, const std::string& name, int low,
+                                    int high) {
+    if (!given.has(name))
+        return std::optional<int>();
+    const double value = given.number(name);
+    if (std::floor(value) != value)
+        return refuse_range(name, value, low, high, "", "It is a whole number.");
+    return std::optional(static_cast<int>(value));
+}
+
+// The last of the counts is the day asked about; the dates stand for nothing but their order.
+Result<std::vector<PitchingDay>> days_with(const std::vector<double>& pitches, Date asked) {
+    std::vector<PitchingDay> days;
+    Date date = asked - static_cast<int>(pitches.size() - 1);
+    for (const double count : pitches) {
+        if (std::floor(count) != count)
+            return refuse_range("pitches", count, 0, 400, "", "Pitches are whole.");
+        const int whole = static_cast<int>(count);
+        if (whole > 0)
+            days.push_back({date, {{"", whole, {}}}, whole, 0, 0});
+        date = date + 1;
+    }
+    return days;
+}
+
+Result<MethodAnswer> run_pitch_allowance(const MethodArguments& given) {
+    const Date asked = Date::from(std::chrono::year(2026) / 6 / 1);
+    auto rule = rule_with(given.list("rest_to"));
+    if (!rule)
+        return rule.refusal();
+    const auto days = days_with(given.list("pitches"), asked);
+    if (!days)
+        return days.refusal();
+    const auto third_day = whole_of(given, "third_day_max", 0, 400);
+    if (!third_day)
+        return third_day.refusal();
+    const auto running = whole_of(given, "most_days_running", 1, 7);
+    if (!running)
+        return running.refusal();
+    rule->third_day_max = *third_day;
+    rule->most_days_running = *running;
+    rule->second_game = *from_word<SecondGame>(given.word("second_game"));
+    const PitchTableOfArm table{std::span(&*rule, 1), asked - 4000};
+    const auto next = next_day_to_pitch(table, *days, asked);
+    MethodAnswer answer{{{"most", static_cast<double>(measure_allowance(table, *days, asked)->most), "1"},
+                         {"days_to_next", static_cast<double>(*next - asked), "d"}}};
+    answer.notes.push_back("What this rule leaves, of the pitches told. It says nothing of the arm.");
     return answer;
 }
 
@@ -87,6 +137,22 @@ std::vector<Method> methods() {
          {rest_to, {"pitches", "pitches to batters on one day", 1, 400}},
          {"UsaBaseballPitching"},
          run_rest_days},
+        {"pitch_allowance",
+         "How many pitches does a pitch-count rule leave on the last of these days, and in how many days the "
+         "next?",
+         {rest_to,
+          {"pitches",
+           "pitches in games of each day, oldest first, the last the day asked about",
+           0,
+           400,
+           {},
+           {},
+           true},
+          {"most_days_running", "days running with pitches that are allowed", 1, 7, {}, ""},
+          {"third_day_max", "pitches on a third day running", 0, 400, {}, ""},
+          {"second_game", "a second game on one day", 0, 0, all_words<SecondGame>(), "unsaid"}},
+         {"UsaBaseballPitching", "AossmSoftball"},
+         run_pitch_allowance},
         {"ewma",
          "What is the exponentially weighted average of daily throws?",
          {daily, {"days", "N of the average", 2, 100}},

@@ -16,34 +16,14 @@
 // Example: ages 13-14, 40 pitches on Monday -> 2 days of rest (Tuesday, Wednesday), next on Thursday.
 #pragma once
 
-#include "values/athlete.h"
-#include "values/calendar_date.h"
+#include "values/pitch_table.h"
 #include "values/refusal.h"
 
-#include <array>
-#include <optional>
 #include <span>
 #include <string>
 #include <vector>
 
 namespace amentum {
-
-struct PitchRule {
-    std::string organisation; // "United States baseball guideline"
-    int year;                 // of the table as it was read
-    Sport sport;
-    int age_low; // whole years, both included; for one organisation, year and sport the bands do not overlap
-    int age_high;
-    int daily_max; // pitches in one day, 1 to 400
-    std::array<std::optional<int>, 6>
-        rest_to;                          // ascending where given, without gaps; all empty: no rest bands
-    std::optional<int> game_max;          // pitches in one game
-    std::optional<int> third_day_max;     // pitches on the third day running; 0: none
-    std::optional<int> most_days_running; // days in a row with pitches
-    std::optional<int> yearly_innings;    // all teams together, in 12 months
-    std::string note;
-    std::vector<std::string> sources;
-};
 
 // The row that covers an age, the newest year where several do; the refusal names the ages there are.
 Result<PitchRule> pitch_rule_for(std::span<const PitchRule> rules, const std::string& organisation,

@@ -25,6 +25,7 @@ struct Facility {
     MassUnit mass_unit = MassUnit::lb;
     SpeedUnit speed_unit = SpeedUnit::mph;
     LengthUnit length_unit = LengthUnit::inches;
+    std::string time_zone = {}; // of its calendar days, IANA: "America/Halifax"; empty: the computer's own
 
     friend bool operator==(const Facility&, const Facility&) = default;
 };

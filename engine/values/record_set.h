@@ -3,10 +3,13 @@
 // Order inside each list is the order of its identity (athlete, date, ...), so that equal stores are equal values.
 #pragma once
 
+#include "values/arm_care.h"
 #include "values/athlete.h"
 #include "values/block.h"
 #include "values/facility.h"
 #include "values/kit.h"
+#include "values/pitch_table.h"
+#include "values/prior_edit.h"
 #include "values/reading.h"
 #include "values/season.h"
 
@@ -25,6 +28,13 @@ struct RecordSet {
     std::vector<Block> blocks;
     std::vector<SetDone> sets;
     std::vector<Override> overrides;
+    std::vector<PriorEdit> prior_edits;
+    std::vector<TeamPlace> teams;
+    std::vector<PitchTable> pitch_tables;
+    std::vector<PainEntry> pains;
+    std::vector<PainClearance> clearances;
+    std::vector<ThrowSteps> throw_steps;
+    std::vector<StopAnswered> stops_answered;
 
     friend bool operator==(const RecordSet&, const RecordSet&) = default;
 };

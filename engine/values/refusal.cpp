@@ -9,7 +9,7 @@ namespace amentum {
 namespace {
 
 using enum RefusalCode;
-constexpr std::array<RefusalKind, 28> table{{
+constexpr std::array<RefusalKind, 29> table{{
     {missing_field, "missing_field", "A field that is needed was not given."},
     {unknown_field, "unknown_field", "The request has no field of that name."},
     {wrong_type, "wrong_type", "The field holds text where a number is needed, or the like."},
@@ -46,6 +46,7 @@ constexpr std::array<RefusalKind, 28> table{{
     {no_such_posture, "no_such_posture", "No posture of this body stands in balance in this set-up."},
     {over_determined, "over_determined",
      "More settings are given than the lift leaves free: posture and balance would contradict each other."},
+    {stopped, "stopped", "A long calculation was stopped by whoever asked for it; nothing of it is kept."},
 }};
 
 std::string joined(std::span<const std::string> words) {

@@ -43,6 +43,7 @@ enum class RefusalCode {
     not_this_effort = 610,       // the trace does not show the effort it is said to show
     no_such_posture = 701,       // no posture of this body stands in balance in this set-up
     over_determined = 702, // more settings than the lift leaves free: posture and balance would contradict
+    stopped = 801,         // the asker stopped a long calculation; nothing of it is kept
 };
 
 struct Refusal {

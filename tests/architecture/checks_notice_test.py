@@ -67,6 +67,8 @@ broken_engine("a declared module that is never included",
 broken_engine("a later module declared",
               lambda e: (e / "values/CMakeLists.txt").write_text("engine_module(values USES store)\n"), edges, "not an earlier module")
 broken_engine("an engine that keeps the house rules", lambda e: None, rules, None)
+broken_engine("two types of one name in two headers",
+              lambda e: append(e / "planning/dose_curve.h", "struct Block {};\n"), rules, "is also a type of")
 broken_engine("a clock in a pure module",
               lambda e: append(e / "values/interval.cpp", "// now\nauto t = std::chrono::system_clock::now();\n"), rules, "is pure")
 broken_engine("a file too long", lambda e: append(e / "values/interval.cpp", "\n" * 501), rules, "split it")

@@ -134,7 +134,7 @@ export function rangesTests(world) {
     const near = await usual('jonah-pellworm', 'shoulder_external_rotation');
     await page.keys(String(near), String(near + 1));
     await page.save();
-    await page.getByText('Kept on this device').waitFor();
+    await page.getByText('The server does not answer. Kept on this device').waitFor();
     assert.equal((await readingsOf('Jonah', 'shoulder_external_rotation')).length, 0);
     await page.unroute('**/api/record_test');
     await page.reload();

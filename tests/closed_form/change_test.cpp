@@ -7,6 +7,7 @@
 //   0.6) / 0.749269) = 0.530795 MDC95   1.959964 x 1.131371 = 2.217487
 #include "inference/change.h"
 #include "inference/change_prior.h"
+#include "reports/verdicts.h"
 
 #include <doctest/doctest.h>
 
@@ -84,4 +85,25 @@ TEST_CASE("prior of a change from the roster: equal errors are the moment estima
     // Nothing but error: the spread is kept at a quarter of the other prior's, 0.04, and Var m = 1.04 / 6.
     const std::vector<RosterChange> same(6, {0.5, 1.0});
     CHECK(near(estimate_change_prior(same, {0.4, 0.16}).change.variance, 0.04 + 1.04 / 6));
+}
+
+TEST_CASE("a change known from a joint model is judged by the same rule, growth and its doubt taken off") {
+    // The posterior above, taken over: P(> 0.6) = 0.530795, P(< -0.6) = Phi(-(0.6 + 0.657895) / 0.749269) = Phi(-1.678829).
+    const auto judged = judge_known_change({0.657895, 0.749269 * 0.749269}, 0.6);
+    CHECK(near(judged.chance_gained, 0.530795));
+    CHECK(near(judged.chance_lost, 0.046592, 2e-6));
+    // 2.0 with growth 0.5, SE 0.3: 1.5 left, SD sqrt(0.16 + 0.09) = 0.5; Phi((1.5 - 0.6) / 0.5) = Phi(1.8) = 0.964070.
+    const auto grown = judge_known_change({2.0, 0.16}, 0.6, 0.5, 0.3);
+    CHECK(near(grown.likely.value, 1.5));
+    CHECK(near(grown.likely.standard_error, 0.5));
+    CHECK(near(grown.chance_gained, 0.964070));
+}
+
+TEST_CASE("the verdict of a change and the words' rule for directions never part") {
+    for (double mean = -3; mean <= 3; mean += 0.05) {
+        const auto judged = judge_known_change({mean, 0.49}, 0.6);
+        const auto said = verdict_of(judged.chance_gained, judged.chance_lost);
+        CHECK((judged.verdict == ChangeVerdict::gained) == (said == EffectDirection::more));
+        CHECK((judged.verdict == ChangeVerdict::lost) == (said == EffectDirection::less));
+    }
 }

@@ -80,6 +80,12 @@ export function everyRouteTests(server) {
     const full = {
       '/api/record_test': { date: '2026-05-30', test: 'body_mass', trials: [{ body_mass_lb: 140 }] },
       '/api/record_throws': { date: '2026-05-30', setting: 'game', count: 10 },
+      '/api/record_pain': { region: 'elbow', words: 'hurts', noted_by: 'C' },
+      '/api/record_clearance': { number: 1, cleared_by: 'Dr. A', recorded_by: 'C' },
+      '/api/answer_stop': { code: 'rest_not_over', coach: 'C', reason: 'a reason long enough' },
+      '/api/join_team': { team: 'Harbour Gulls' },
+      '/api/plan_ramp': { target_week: 100 },
+      '/api/record_return_plan': { clinician: 'Dr. A', recorded_by: 'C', steps: [{ throws: 20 }] },
       '/api/log_set': { key: 'http-nobody-01', date: '2026-05-30', exercise: 'hex_bar_deadlift_high', set_number: 1 },
       '/api/record_trace': { file_name: 'jump.txt', effort: 'countermovement_jump', date: '2026-05-30' },
       '/api/judge_change': { test: 'body_mass' },
@@ -88,6 +94,7 @@ export function everyRouteTests(server) {
       '/api/solve_equivalent': { lift: 'split_squat', load_lb: 135 },
       '/api/measure_lead_leg': { force_x_bw: -0.7, force_y_bw: 1.5, pressure_in: 2, shin_lean_deg: -10, thigh_deg: 55 },
       '/api/measure_ball_throw': { stance: 'kneeling', ball_lb: 4, thigh_deg: 90, trunk_deg: 80, upper_arm_deg: 100, forearm_deg: 130 },
+      '/api/import_block': { text: 'week,exercise,sets,reps\n1,box_jump,3,3\n' },
       '/api/override_caution': { exercise: 'bench_press_straight_bar', caution: 'every_thrower', reason: 'a reason long enough', coach: 'C' },
     };
     for (const route of await routes(url)) {

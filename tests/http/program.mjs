@@ -1,6 +1,6 @@
 // Starts and stops the real program on a store of its own, for the http and browser tests.
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -15,6 +15,27 @@ export const binary = argument('binary', 'build/apps/amentum');
 
 export function newStore() {
   return join(mkdtempSync(join(tmpdir(), 'amentum-')), 'test.store');
+}
+
+// A store that no program has open, copied: what takes long to make is made once for several tests.
+export function copyOfStore(store) {
+  const copy = newStore();
+  for (const part of ['', '-wal', '-shm']) if (existsSync(store + part)) copyFileSync(store + part, copy + part);
+  return copy;
+}
+
+// The invented hall with its roster fitted, made once for all who ask.
+let fitted;
+export function newHall() {
+  if (!fitted) {
+    const store = newStore();
+    for (const word of ['demo', 'fit-roster']) {
+      const made = runProgram(store, word);
+      if (made.status !== 0) throw new Error(made.stderr);
+    }
+    fitted = store;
+  }
+  return copyOfStore(fitted);
 }
 
 export function runProgram(store, ...words) {
@@ -47,9 +68,10 @@ export function test(name, body) {
 export async function runTests() {
   let failed = 0;
   for (const { name, body } of tests) {
+    const started = Date.now();
     try {
       await body();
-      console.log(`ok      ${name}`);
+      console.log(`ok      ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)`);
     } catch (fault) {
       failed += 1;
       console.log(`FAILED  ${name}\n        ${fault.stack ?? fault}`);

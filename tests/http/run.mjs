@@ -1,10 +1,15 @@
 // node tests/http/run.mjs --binary build/apps/amentum --pages web/dist
 import { argument, newStore, runProgram, runTests, serve } from './program.mjs';
+import { armTests } from './arm.mjs';
+import { calendarFeedTests } from './calendar_feed.mjs';
 import { durabilityTests } from './durability.mjs';
 import { everyRouteTests } from './every_route.mjs';
+import { importBlockTests } from './import_block.mjs';
 import { originAndLimitsTests } from './origin_and_limits.mjs';
+import { priorEditTests } from './prior_edits.mjs';
 import { requestTests } from './requests.mjs';
 import { sameDocumentTests } from './same_document.mjs';
+import { squadTests } from './squad.mjs';
 
 const store = newStore();
 const made = runProgram(store, 'demo');
@@ -15,6 +20,11 @@ requestTests(() => running);
 everyRouteTests(() => running);
 originAndLimitsTests(() => running);
 durabilityTests(() => running);
+priorEditTests();
+squadTests();
+calendarFeedTests();
+importBlockTests();
+armTests();
 const failed = await runTests();
 await running.kill();
 process.exit(failed ? 1 : 0);

@@ -1,6 +1,7 @@
 // Lines through points with errors, and a heavy ball's flight, against R 4.2.2 by the recipe lines.R beside this file:
 // minimisation, lm, uniroot and small steps, which share nothing with the engine's ways. When Rscript is installed the
 // recipe is run again and every number it prints is compared.
+#include "answers_of_r.h"
 #include "measurement/ball_flight_drag.h"
 #include "measurement/ball_mass_line.h"
 #include "measurement/load_velocity.h"
@@ -8,9 +9,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
-#include <cstdio>
 #include <map>
-#include <sstream>
 #include <string>
 
 using namespace amentum;
@@ -118,24 +117,6 @@ std::map<std::string, double> engine_answers() {
     return out;
 }
 
-std::map<std::string, double> answers_of_r() {
-    std::map<std::string, double> out;
-    const std::string command = std::string("Rscript --vanilla '") + AMENTUM_SOURCE_DIR +
-                                "/tests/independent_program/lines.R' 2>/dev/null";
-    FILE* pipe = popen(command.c_str(), "r");
-    std::string text;
-    char room[256];
-    while (pipe && std::fgets(room, sizeof room, pipe))
-        text += room;
-    if (pipe)
-        pclose(pipe);
-    std::istringstream lines(text);
-    std::string name;
-    for (double value; lines >> name >> value;)
-        out[name] = value;
-    return out;
-}
-
 } // namespace
 
 TEST_CASE("Lines and flights are R's") {
@@ -149,7 +130,7 @@ TEST_CASE("Lines and flights are R's") {
 }
 
 TEST_CASE("R is asked again when it is installed") {
-    const auto r = answers_of_r();
+    const auto r = answers_of_r("lines.R");
     if (r.empty()) {
         MESSAGE("SKIPPED: Rscript is not installed; the listed values above were checked, R itself was not "
                 "asked.");

@@ -45,6 +45,26 @@ V <- 1e5 + 1469.1 * outer(0:99, 0:99, pmin) + diag(15099, 100)
 e <- y - 1000
 say("proper_loglik", -0.5 * (100 * log(2 * pi) + as.numeric(determinant(V)$modulus) + sum(e * solve(V, e))))
 
+# Each year from all others: the density is refitted without it.
+others <- function(i) {
+  Vi <- solve(V[-i, -i]); c <- V[i, -i]
+  m <- 1000 + c %*% Vi %*% e[-i]; v <- V[i, i] - c %*% Vi %*% c
+  c(m, sqrt(v), dnorm(y[i], m, sqrt(v), log = TRUE))
+}
+left <- sapply(1:100, others)
+say("others_mean_1", left[1, 1])
+say("others_sd_1", left[2, 1])
+say("others_density", sum(left[3, ]))
+
+# Slopes of the log-likelihood at the printed variances, by the trace formula: with P = V^-1 - V^-1 1 1' V^-1 / s,
+# (y' P D P y - tr(P D)) / 2, D the derivative of V.
+W <- 1469.1 * outer(0:99, 0:99, pmin) + diag(15099, 100)
+Wi <- solve(W)
+P <- Wi - rowSums(Wi) %o% rowSums(Wi) / sum(Wi)
+slope <- function(D) (t(y) %*% P %*% D %*% P %*% y - sum(P * D)) / 2
+say("slope_error", slope(diag(1, 100)))
+say("slope_drift", slope(outer(0:99, 0:99, pmin)))
+
 # The same likelihood, maximised over both logarithms.
 best <- function(y, t) {
   f <- function(p) -dense(y, t, exp(p[1]), exp(p[2]))$loglik

@@ -6,15 +6,14 @@
 // 15098.58, 1469.15 for the whole series. The error and drift variances 15099 and 1469.1 are those of
 // [DurbinKoopman2012, section 2.2]. When Rscript is installed the recipe is run again and every number it
 // prints is compared.
+#include "answers_of_r.h"
 #include "inference/roster_variances.h"
 #include "nile_series.h"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
-#include <cstdio>
 #include <map>
-#include <sstream>
 #include <string>
 
 using namespace amentum;
@@ -31,6 +30,38 @@ void near(double value, double expected, double tolerance) {
 
 double relative(double value, double expected) {
     return std::abs(value / expected - 1);
+}
+
+double nile_likelihood(double error, double drift) {
+    auto values = nile_in(all_nile_years());
+    for (auto& value : values)
+        value.variance = error;
+    return estimate_trajectory(values, drift).log_likelihood;
+}
+
+// Central differences of fourth order.
+double slope(const auto& f, double x, double h) {
+    return (8 * (f(x + h) - f(x - h)) - (f(x + 2 * h) - f(x - 2 * h))) / (12 * h);
+}
+
+struct Slopes {
+    double error, drift;
+};
+Slopes nile_slopes() {
+    return {slope([](double error) { return nile_likelihood(error, nile_drift); }, nile_error, 100),
+            slope([](double drift) { return nile_likelihood(nile_error, drift); }, nile_drift, 10)};
+}
+
+struct FromOthers {
+    LeftOut first;
+    double density = 0;
+};
+FromOthers nile_from_others() {
+    const auto all = leave_one_out(nile_in(all_nile_years()), nile_drift, StateOnDay{1000, 1e5});
+    FromOthers from{all.front()};
+    for (const auto& one : all)
+        from.density += one.log_density;
+    return from;
 }
 
 // The engine's own answer to each name that trajectory.R prints.
@@ -54,24 +85,10 @@ std::map<std::string, double> engine_answers() {
     out["gaps_variance_30"] = gaps.state_on(30).variance;
     out["proper_loglik"] =
         estimate_trajectory(nile_in(all_nile_years()), nile_drift, StateOnDay{1000, 1e5}).log_likelihood;
-    return out;
-}
-
-std::map<std::string, double> answers_of_r() {
-    std::map<std::string, double> out;
-    const std::string command = std::string("Rscript --vanilla '") + AMENTUM_SOURCE_DIR +
-                                "/tests/independent_program/trajectory.R' 2>/dev/null";
-    FILE* pipe = popen(command.c_str(), "r");
-    std::string text;
-    char room[256];
-    while (pipe && std::fgets(room, sizeof room, pipe))
-        text += room;
-    if (pipe)
-        pclose(pipe);
-    std::istringstream lines(text);
-    std::string name;
-    for (double value; lines >> name >> value;)
-        out[name] = value;
+    const auto others = nile_from_others();
+    out["others_mean_1"] = others.first.expected.mean;
+    out["others_sd_1"] = std::sqrt(others.first.expected.variance);
+    out["others_density"] = others.density;
     return out;
 }
 
@@ -114,6 +131,25 @@ TEST_CASE("Nile, proper prior N(1000, 1e5) on the first year") {
     near(nile.log_likelihood, -639.3007238, 1e-6);
 }
 
+TEST_CASE("Nile, each year from all the others") {
+    const auto others = nile_from_others();
+    near(others.density, -631.5233367, 1e-6);
+    near(others.first.expected.mean, 1102.968162, 1e-6);
+    near(std::sqrt(others.first.expected.variance), 142.525087, 1e-6);
+    // Diffuse start and two tests: each is expected where the other was, its error and the walk between added.
+    const std::vector<DatedValue> two{{0, 80, 4}, {10, 83, 9}};
+    const auto left = leave_one_out(two, 0.5);
+    near(left[0].expected.mean, 83, 1e-12);
+    near(left[0].expected.variance, 9 + 5 + 4, 1e-12);
+    near(left[1].expected.mean, 80, 1e-12);
+}
+
+TEST_CASE("Nile, slopes of the likelihood at the printed variances, which are rounded from its top") {
+    const auto slopes = nile_slopes();
+    near(slopes.error, -5.9114e-8, 2e-10);
+    near(slopes.drift, -4.202e-8, 2e-10);
+}
+
 TEST_CASE("Nile, variances at maximum likelihood") {
     const auto whole = estimate_series_variances(nile_in(all_nile_years()));
     CHECK(relative(whole.error, 15098.52) < 1e-4);
@@ -130,7 +166,7 @@ TEST_CASE("Nile, variances at maximum likelihood") {
 }
 
 TEST_CASE("R is asked again when it is installed") {
-    const auto r = answers_of_r();
+    const auto r = answers_of_r("trajectory.R");
     if (r.empty()) {
         MESSAGE("SKIPPED: Rscript is not installed; the listed values above were checked, R itself was not "
                 "asked.");
@@ -147,7 +183,15 @@ TEST_CASE("R is asked again when it is installed") {
     const auto gaps = estimate_series_variances(nile_in(nile_years_with_gaps()));
     CHECK(relative(gaps.error, r.at("ml_gaps_error")) < 1e-5);
     CHECK(relative(gaps.drift, r.at("ml_gaps_drift")) < 1e-5);
+    near(nile_slopes().error, r.at("slope_error"), 2e-10);
+    near(nile_slopes().drift, r.at("slope_drift"), 2e-10);
     // StructTS stops early and starts from a large variance instead of an exact one: nearly the same.
     CHECK(relative(whole.error, r.at("structts_error")) < 1e-4);
     CHECK(relative(whole.drift, r.at("structts_drift")) < 1e-4);
+    CHECK(relative(gaps.error, r.at("structts_gaps_error")) < 1e-3);
+    CHECK(relative(gaps.drift, r.at("structts_gaps_drift")) < 1e-3);
+    auto values = nile_in(nile_years_with_gaps());
+    for (auto& value : values)
+        value.variance = gaps.error;
+    near(estimate_trajectory(values, gaps.drift).state_on(30).mean, r.at("structts_gaps_30"), 0.5);
 }

@@ -1,9 +1,11 @@
-// Laws every block obeys, over 500 seeded random athletes, gyms and calendars: half with the invented
+// Laws every block obeys, over 10,000 seeded random athletes, gyms and calendars: half with the invented
 // exercises of the unit tests, half with the real catalogue. Nothing here asks the planner or the equipment
 // module how it got there:
-// loads are enumerated plate by plate, minutes added up, dates compared.
+// loads are enumerated plate by plate, minutes added up, dates compared. The search is short, because laws must
+// hold however long it looks; AMENTUM_ATHLETES sets another number of athletes.
 #include "guard_rails/check_block.h"
 #include "planning/plan_block.h"
+#include "planning/price_block.h"
 #include "planning/tests/invented_gym.h"
 #include "records/reference_tables.h"
 
@@ -11,6 +13,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <fstream>
 #include <map>
 #include <random>
@@ -138,6 +141,7 @@ Case random_case(Dice& dice, const invented::World& world, const ReferenceTables
         for (int day = 1; day <= 7; ++day)
             if (dice.chance(75) || day <= request.sessions_per_week)
                 request.weekdays.push_back(day);
+    request.moves = 1'200;
     const bool quiet = dice.chance(40);
     for (int i = 0; !quiet && i < dice.from(1, 20); ++i) {
         const Date first = request.start + dice.from(0, 7 * request.weeks);
@@ -145,6 +149,10 @@ Case random_case(Dice& dice, const invented::World& world, const ReferenceTables
         request.calendar.push_back(
             {athlete.id, first, first + (kind == DayKind::start ? 0 : dice.from(0, 3)), kind, ""});
     }
+    if (real)
+        for (const auto& row : real->pain_blocks)
+            if (dice.chance(4))
+                request.painful.push_back(row);
     return {std::move(request), quiet};
 }
 
@@ -233,11 +241,23 @@ bool heavy_legs(const Exercise& e) {
            e.means != LoadMeans::body;
 }
 
+bool loads_a_painful_region(const BlockRequest& request, const Exercise& e) {
+    return std::any_of(request.painful.begin(), request.painful.end(), [&](const PainBlock& row) {
+        const auto named = [](const auto& list, const auto& each) {
+            return std::count(list.begin(), list.end(), each) > 0;
+        };
+        return named(row.patterns, e.pattern) || named(row.regions, e.region) ||
+               std::any_of(e.cautions.begin(), e.cautions.end(),
+                           [&](const auto& key) { return named(row.cautions, key); });
+    });
+}
+
 void check_line(const BlockRequest& request, const BlockLine& line, std::map<std::string, Sums>& known) {
     const Exercise& e = exercise_of(request, line.exercise);
     CHECK(line.sets >= 1);
     CHECK(line.reps >= 1);
     CHECK(line.reason.ends_with("."));
+    CHECK_FALSE_MESSAGE(loads_a_painful_region(request, e), e.key);
     CHECK(whole_years(request.athlete.birth_date, request.start) >= e.youngest);
     for (const auto need : e.needs)
         CHECK(std::any_of(request.kit.items.begin(), request.kit.items.end(),
@@ -342,20 +362,56 @@ bool same(const Block& a, const Block& b) {
                       [](const auto& x, const auto& y) { return line_as_tuple(x) == line_as_tuple(y); });
 }
 
-// More minutes never take a set from any exercise of any day, save that halving rounds within a reduced week.
-void check_more_minutes(const BlockRequest& request, const Block& block) {
-    BlockRequest longer = request;
-    longer.minutes = std::min(120.0, request.minutes + 7);
-    const auto more = plan_block(longer);
+double points(const BlockRequest& request, const Block& block) {
+    const auto priced = price_block(request, block);
+    REQUIRE(priced);
+    return priced->price.total();
+}
+
+// A search that starts from a plan never ends below it: so more minutes never lower the points, and a restriction
+// never raises them. Where stand-ins near a start add to a written block, what the plan itself has cannot be read
+// off it, so the calendar is quiet.
+void check_more_never_worse(const BlockRequest& request, const Block& block) {
+    BlockRequest wider = request;
+    wider.minutes = std::min(120.0, request.minutes + 7);
+    wider.previous = block;
+    const auto more = plan_block(wider);
     REQUIRE(more);
-    std::map<std::pair<Date, std::string>, int> sets;
-    for (const auto& line : more->lines)
-        sets[{line.date, line.exercise}] = line.sets;
-    for (const auto& line : block.lines)
-        if (line.week % 4 != 0)
-            CHECK(sets[{line.date, line.exercise}] >= line.sets);
-    for (int week = 1; week <= block.weeks; ++week)
-        CHECK(sets_of_week(*more, week) >= sets_of_week(block, week));
+    CHECK(points(wider, *more) >= points(request, block) - 1e-6);
+
+    // Not a main lift: where none can stand none is wanted, so losing the last one loosens a limit.
+    const auto other = std::find_if(block.lines.begin(), block.lines.end(),
+                                    [](const BlockLine& line) { return line.part != Part::main_lift; });
+    if (other == block.lines.end())
+        return;
+    BlockRequest narrower = request;
+    narrower.own_lines.push_back({OwnLine::Word::leave_out, other->exercise});
+    const auto less = plan_block(narrower);
+    if (!less)
+        return;
+    BlockRequest again = request;
+    again.previous = *less;
+    const auto back = plan_block(again);
+    REQUIRE(back);
+    CHECK(points(request, *back) >= points(request, *less) - 1e-6);
+}
+
+// Names and units are words: other names and the other unit change no number of the block.
+void check_words_change_nothing(const BlockRequest& request, const Block& block) {
+    std::vector<Exercise> renamed(request.catalogue.begin(), request.catalogue.end());
+    for (auto& exercise : renamed)
+        exercise.name = "Name of " + exercise.name;
+    BlockRequest other = request;
+    other.catalogue = renamed;
+    other.kit.unit = request.kit.unit == MassUnit::lb ? MassUnit::kg : MassUnit::lb;
+    const auto same_again = plan_block(other);
+    REQUIRE(same_again);
+    REQUIRE(same_again->lines.size() == block.lines.size());
+    for (std::size_t i = 0; i < block.lines.size(); ++i) {
+        const BlockLine &a = block.lines[i], &b = same_again->lines[i];
+        CHECK(std::tuple(a.week, a.session, a.date, a.exercise, a.sets, a.reps, a.load) ==
+              std::tuple(b.week, b.session, b.date, b.exercise, b.sets, b.reps, b.load));
+    }
 }
 
 void check_world(std::uint64_t seed, const ReferenceTables* real, int& planned) {
@@ -366,6 +422,7 @@ void check_world(std::uint64_t seed, const ReferenceTables* real, int& planned) 
     const auto block = plan_block(c.request);
     if (!block) {
         CHECK(block.refusal().code == RefusalCode::no_block_fits);
+        CHECK(block.refusal().sentence.size() > 20);
         return;
     }
     ++planned;
@@ -375,28 +432,40 @@ void check_world(std::uint64_t seed, const ReferenceTables* real, int& planned) 
     check_days(c.request, *block);
     if (c.quiet)
         check_quiet_weeks(*block);
-    check_more_minutes(c.request, *block);
-    const auto again = plan_block(c.request);
-    REQUIRE(again);
-    CHECK(same(*block, *again));
+    if (seed % 4 == 0) { // planned again: one in four, which leaves ./test its time
+        const auto again = plan_block(c.request);
+        REQUIRE(again);
+        CHECK(same(*block, *again));
+    }
+    if (c.quiet && seed % 10 == 0) {
+        check_more_never_worse(c.request, *block);
+        check_words_change_nothing(c.request, *block);
+    }
     for (const auto& finding :
          check_block(*block, c.request.athlete, c.request.kit, c.request.catalogue, c.request.cautions,
                      c.request.calendar, c.request.overrides, c.request.start))
         CHECK_MESSAGE(finding.severity != Severity::stops, finding.code << ": " << finding.sentence);
 }
 
+std::uint64_t athletes_of_each_kind() {
+    const char* asked = std::getenv("AMENTUM_ATHLETES");
+    return asked ? std::strtoull(asked, nullptr, 10) / 2 : 5'000;
+}
+
 } // namespace
 
 TEST_CASE("every block over invented exercises obeys the laws") {
     int planned = 0;
-    for (std::uint64_t seed = 1; seed <= 250; ++seed)
+    const auto athletes = athletes_of_each_kind();
+    for (std::uint64_t seed = 1; seed <= athletes; ++seed)
         check_world(seed, nullptr, planned);
-    CHECK(planned >= 200);
+    CHECK(planned >= 0.8 * double(athletes));
 }
 
 TEST_CASE("every block over the real catalogue obeys the laws") {
     int planned = 0;
-    for (std::uint64_t seed = 1001; seed <= 1250; ++seed)
+    const auto athletes = athletes_of_each_kind();
+    for (std::uint64_t seed = 100'001; seed <= 100'000 + athletes; ++seed)
         check_world(seed, &real_tables(), planned);
-    CHECK(planned >= 200);
+    CHECK(planned >= 0.8 * double(athletes));
 }

@@ -170,7 +170,7 @@ TEST_CASE("every key names something that exists, and nothing stands twice") {
             CHECK(catalogue().exercise(s.exercise) != nullptr);
         CHECK(records.readings.size() + records.throws.size() + records.calendar.size() +
                   records.sets.size() <
-              25'000);
+              45'000);
     }
 }
 
@@ -248,7 +248,7 @@ TEST_CASE("throwers not findable have at most three test days, all others at lea
         for (const auto& a : made(seed).records.athletes) {
             std::set<int> days;
             for (const auto& r : made(seed).records.readings)
-                if (r.athlete == a.id)
+                if (r.athlete == a.id && r.test != "stature") // youths stand at the wall every month
                     days.insert(r.date.days_since_1970());
             const bool findable = simulate_thrower(a, last_day, seed).findable;
             (findable ? found : seldom) += 1;

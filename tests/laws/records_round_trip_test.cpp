@@ -72,13 +72,20 @@ public:
 
     RecordSet records() {
         RecordSet set;
-        set.facility = Facility{name(), pick<MassUnit>(), pick<SpeedUnit>(), pick<LengthUnit>()};
+        set.facility = Facility{name(), pick<MassUnit>(), pick<SpeedUnit>(), pick<LengthUnit>(),
+                                maybe() ? "America/Halifax" : ""};
         for (int i = whole(1, 3); i > 0; --i)
             set.kits.push_back(kit());
         for (int i = whole(1, 4); i > 0; --i)
             set.athletes.push_back(athlete(set));
         for (const auto& each : set.athletes)
             add_work(set, each);
+        for (int i = whole(0, 5); i > 0; --i)
+            set.prior_edits.push_back(prior_edit(static_cast<int>(set.prior_edits.size()) + 1));
+        for (int i = whole(0, 4); i > 0; --i)
+            set.pitch_tables.push_back(pitch_table(static_cast<int>(set.pitch_tables.size()) + 1));
+        for (const auto& each : set.athletes)
+            add_arm_care(set, each);
         return set;
     }
 
@@ -120,6 +127,20 @@ private:
     std::string name() { return "N" + std::to_string(++named_) + letters(whole(0, 8), false) + "x"; }
     std::string tidy_text() { return maybe() ? "" : name(); }
     Date past() { return today - whole(0, 2000); }
+
+    PriorEdit prior_edit(int number) {
+        const auto kind = pick<PriorKind>();
+        const std::string quality = kind == PriorKind::slope ? one_of(catalogue().velocity_priors).quality
+                                                             : one_of(catalogue().attainable_changes).quality;
+        const PriorBelief belief{kind == PriorKind::slope ? real(-1, 1) : real(0, 2), real(0.01, 1)};
+        return {number,
+                kind,
+                quality,
+                maybe() ? std::optional(belief) : std::nullopt,
+                name(),
+                past(),
+                "reason enough " + free_text()};
+    }
 
     Kit kit() {
         const std::string called = name();
@@ -258,14 +279,134 @@ private:
         return b;
     }
 
+    // A day of throws of several settings and occasions, or a day known to be without.
+    void add_throws(RecordSet& set, const Athlete& a, Date date) {
+        if (maybe()) {
+            set.throws.push_back({a.id,
+                                  date,
+                                  ThrowSetting::none,
+                                  0,
+                                  {},
+                                  {},
+                                  {},
+                                  {},
+                                  perhaps(0, 10),
+                                  {},
+                                  perhaps(0, 10),
+                                  free_text()});
+            return;
+        }
+        for (int occasion = whole(1, 3); occasion > 0; --occasion) {
+            auto setting = pick<ThrowSetting>();
+            if (setting == ThrowSetting::none)
+                setting = ThrowSetting::game;
+            ThrowEntry t{a.id,
+                         date,
+                         setting,
+                         whole(1, 400),
+                         perhaps(0.1, 1),
+                         perhaps(Speed::metres_per_second, 5, 45),
+                         perhaps(Length::metres, 1, 100),
+                         perhaps(Mass::kilograms, 0.1, 3),
+                         perhaps(0, 10),
+                         perhaps(0, 10),
+                         perhaps(0, 10),
+                         free_text(),
+                         occasion,
+                         tidy_text(),
+                         tidy_text(),
+                         {},
+                         {},
+                         {},
+                         free_text(),
+                         tidy_text()};
+            if (setting == ThrowSetting::game) {
+                t.outs = perhaps_whole(0, 60);
+                t.before_last_batter = perhaps_whole(0, t.count);
+            }
+            if (setting == ThrowSetting::fielding) {
+                t.outs_caught = whole(0, 60);
+                t.count = whole(0, 1) * t.count;
+            }
+            set.throws.push_back(t);
+        }
+    }
+
+    std::optional<int> perhaps_whole(int low, int high) {
+        const int x = whole(low, high);
+        return maybe() ? std::optional(x) : std::nullopt;
+    }
+
+    // Bands of ages without a hole, bands of rest rising to the daily maximum; or no rows at all.
+    PitchTable pitch_table(int number) {
+        PitchTable table{number, {}, name(), pick<Sport>(), name(), past(), "reason enough " + free_text()};
+        const int year = whole(2000, 2030);
+        int age = whole(7, 9);
+        const auto month = perhaps_whole(1, 12); // one for the table
+        for (int i = whole(0, 3); i > 0; --i) {
+            const int low = age, most = whole(60, 120);
+            age += whole(1, 4);
+            PitchRule r{table.organisation, year, table.sport, low, age - 1, most, {}, {}, {}, {}, {},
+                        free_text(),        {}};
+            if (maybe())
+                r.rest_to = {20, 35, 50, most, {}, {}};
+            r.game_max = perhaps_whole(1, most);
+            r.third_day_max = perhaps_whole(0, most);
+            r.most_days_running = perhaps_whole(1, 7);
+            r.yearly_innings = perhaps_whole(1, 400);
+            for (int j = whole(0, 2); j > 0; --j)
+                r.sources.push_back("source; " + letters(5, false) + "x");
+            r.age_month = month;
+            if (month)
+                r.age_day = 28;
+            r.second_game = pick<SecondGame>();
+            r.last_batter = pick<LastBatter>();
+            r.no_catching_from = perhaps_whole(1, most);
+            r.no_pitching_caught = perhaps_whole(1, 20);
+            r.months_off = perhaps_whole(4, 12);
+            if (r.months_off)
+                r.months_off_running = perhaps_whole(0, 4);
+            r.months_off_from = whole(0, 1) ? MonthsOffFrom::throwing : MonthsOffFrom::pitching;
+            table.rules.push_back(r);
+        }
+        return table;
+    }
+
+    void add_arm_care(RecordSet& set, const Athlete& a) {
+        for (int i = whole(0, 2); i > 0; --i) {
+            const Date first = today + whole(-500, 100);
+            const bool own = maybe() && !set.pitch_tables.empty();
+            set.teams.push_back({a.id, name(),
+                                 maybe() ? (own ? one_of(set.pitch_tables).organisation
+                                                : one_of(catalogue().pitch_rules).organisation)
+                                         : "",
+                                 first, maybe() ? std::optional(first + whole(0, 300)) : std::nullopt});
+        }
+        for (int number = 1, last = whole(0, 3); number <= last; ++number) {
+            const Date felt = past();
+            set.pains.push_back({a.id, number, felt, pick<PainRegion>(),
+                                 maybe() ? one_of(catalogue().stop_signs).key : "", free_text(), name()});
+            if (maybe())
+                set.clearances.push_back({a.id, number, felt, name(), name(), today, free_text()});
+            set.throw_steps.push_back(steps(a, number));
+            set.stops_answered.push_back(
+                {a.id, name(), past(), "reason enough " + free_text(), name(), today - whole(0, 9)});
+        }
+    }
+
+    ThrowSteps steps(const Athlete& a, int number) {
+        ThrowSteps s{a.id,        number, pick<StepsOrigin>(), name(), today + whole(-9, 9),
+                     whole(0, 6), {},     free_text(),         name(), past()};
+        for (int i = whole(0, 5); i > 0; --i)
+            s.steps.push_back({whole(1, 400), perhaps(Length::metres, 1, 100), perhaps(0.1, 1), free_text()});
+        return s;
+    }
+
     void add_work(RecordSet& set, const Athlete& a) {
         for (int i = 0; i < 4; ++i) {
             const Date date = today - (i * 300 + whole(0, 299));
             add_test_day(set, a, date);
-            set.throws.push_back({a.id, date, pick<ThrowSetting>(), whole(1, 400), perhaps(0.1, 1),
-                                  perhaps(Speed::metres_per_second, 5, 45), perhaps(Length::metres, 1, 100),
-                                  perhaps(Mass::kilograms, 0.1, 3), perhaps(0, 10), perhaps(0, 10),
-                                  perhaps(0, 10), free_text()});
+            add_throws(set, a, date);
             const Date first = today + (i * 40 - 60);
             set.calendar.push_back({a.id, first, first + whole(0, 30), pick<DayKind>(), free_text()});
             set.sets.push_back(

@@ -5,6 +5,7 @@
 //   dyestuff_g       5 samples of each of 6 batches [Davies1972, as in Bates2015]; dyestuff2: made up to have no batches
 //   travel_ns        3 trials on each of 6 rails [PinheiroBates2000]
 //   diameter_mm      24 plates by 6 samples of penicillin [Davies1972, as in Bates2015]
+//   output_score     6 workers, 3 times on each of 3 machines [PinheiroBates2000]: machine by machine, worker by worker
 //   height_cm        26 boys of Oxford at 9 times, age centred and scaled [PinheiroBates2000]
 #pragma once
 
@@ -51,6 +52,12 @@ inline const std::vector<double> dyestuff2{7.298,  3.846,  2.434, 9.566,  7.99, 
 
 inline const std::vector<double> travel_ns{55, 53,  54, 26, 37, 32, 78, 91, 85,
                                            92, 100, 96, 49, 51, 50, 80, 85, 83};
+
+inline const std::vector<double> output_score{
+    52,   52.8, 53.1, 51.8, 52.8, 53.1, 60,   60.2, 58.4, 51.1, 52.3, 50.3, 50.9, 51.8,
+    51.4, 46.4, 44.8, 49.2, 62.1, 62.6, 64,   59.7, 60,   59,   68.6, 65.8, 69.7, 63.2,
+    62.8, 62.2, 64.8, 65,   65.4, 43.7, 44.2, 43,   67.5, 67.2, 66.9, 61.5, 61.7, 62.3,
+    70.8, 70.6, 71,   64.1, 66.2, 64,   72.1, 72,   71.1, 62,   61.4, 60.5};
 
 inline const std::vector<double> diameter_mm{
     27, 23, 26, 23, 23, 21, 27, 23, 26, 23, 23, 21, 25, 21, 25, 24, 24, 20, 26, 23, 25, 23, 23, 20,

@@ -4,6 +4,7 @@
 
 #include "mixed_model_data.h"
 
+#include <boost/math/tools/minima.hpp>
 #include <doctest/doctest.h>
 
 #include <cmath>
@@ -94,12 +95,14 @@ TEST_CASE("sleepstudy: a line for each sleeper, intercept and slope varying toge
     CHECK(near(ml.log_likelihood(), -875.9696722316, 1e-6));
     CHECK(near_share(ml.covariance[0], 565.5153, 2e-5));
     CHECK(near_share(ml.covariance[3], 32.68220, 2e-5));
+    CHECK(near_share(ml.covariance[1], 11.05541, 2e-4));
     CHECK(near_share(ml.residual_variance, 654.9410, 2e-5));
 
     const MixedFit apart = fitted(rows, RandomShape::diagonal, Likelihood::full);
     CHECK(near(apart.log_likelihood(), -876.00162757, 1e-6));
     CHECK(near_share(std::sqrt(apart.covariance[0]), 24.17127, 1e-5));
     CHECK(near_share(std::sqrt(apart.covariance[3]), 5.799409, 1e-5));
+    CHECK(near_share(std::sqrt(apart.residual_variance), 25.55613, 1e-5));
 
     const MixedFit level =
         fitted(line_on(rows_of(reaction_ms, 10), days(), false), RandomShape::full, Likelihood::restricted);
@@ -164,6 +167,7 @@ TEST_CASE("Dyestuff and Rail: balanced, so analysis of variance does them by han
     CHECK(near(reml.log_likelihood(), -159.82713842, 1e-6));
     const MixedFit ml = fitted(batches, RandomShape::full, Likelihood::full);
     CHECK(near_share(ml.covariance[0], 1388.3333333, 1e-7));
+    CHECK(near_share(ml.residual_variance, 2451.25, 1e-7));
     CHECK(near(ml.log_likelihood(), -163.66352994, 1e-6));
 
     const MixedFit none = fitted(constant(rows_of(dyestuff2, 5)), RandomShape::full, Likelihood::restricted);
@@ -179,13 +183,51 @@ TEST_CASE("Dyestuff and Rail: balanced, so analysis of variance does them by han
 
 TEST_CASE("Penicillin: plates crossed with samples") {
     MixedRows rows = constant(rows_of(diameter_mm, 6)); // plate by plate, samples A to F
+    rows.crossed.resize(1);
     for (int i = 0; i < 144; ++i)
-        rows.crossed.push_back(i % 6);
+        rows.crossed[0].push_back(i % 6);
     const MixedFit fit = fitted(rows, RandomShape::full, Likelihood::restricted);
     CHECK(near(std::sqrt(fit.covariance[0]), 0.846704, 1e-5));
-    CHECK(near(std::sqrt(fit.crossed_variance), 1.931559, 1e-5));
+    CHECK(near(std::sqrt(fit.crossed_variance[0]), 1.931559, 1e-5));
     CHECK(near(std::sqrt(fit.residual_variance), 0.549923, 1e-5));
     CHECK(near(fit.criterion, 330.86058899, 1e-6));
+}
+
+TEST_CASE("Machines: workers, and workers on machines, which is a factor nested in them") {
+    MixedRows rows{3, 1, output_score, {}, std::vector<double>(54, 1), {}, {{}}};
+    for (int i = 0; i < 54; ++i) {
+        const int machine = i / 18, worker = i % 18 / 3;
+        rows.X.insert(rows.X.end(), {1, machine == 1 ? 1.0 : 0.0, machine == 2 ? 1.0 : 0.0});
+        rows.group.push_back(worker);
+        rows.crossed[0].push_back(3 * worker + machine);
+    }
+    const MixedFit fit = fitted(rows, RandomShape::full, Likelihood::restricted);
+    CHECK(near(std::sqrt(fit.covariance[0]), 4.781051, 1e-5));
+    CHECK(near(std::sqrt(fit.crossed_variance[0]), 3.729538, 1e-5));
+    CHECK(near(std::sqrt(fit.residual_variance), 0.961577, 1e-5));
+    CHECK(near(fit.criterion, 215.687568, 1e-6));
+}
+
+TEST_CASE("Orthodont: boys' readings err more than girls', by nlme's varIdent") {
+    // The ratio of the two residual standard deviations is searched; girls' rows weigh its square.
+    const auto fit_with = [](double ratio) {
+        MixedRows rows{4, 1, jaw_distance_mm, {}, std::vector<double>(108, 1), {}, {}};
+        for (int i = 0; i < 108; ++i) {
+            const double age = ages()[static_cast<std::size_t>(i)], girl = i >= 64;
+            rows.X.insert(rows.X.end(), {1, age, girl, age * girl});
+            rows.group.push_back(i / 4);
+            rows.weight.push_back(i >= 64 ? ratio * ratio : 1);
+        }
+        return fitted(rows, RandomShape::full, Likelihood::restricted);
+    };
+    const double ratio = std::exp(boost::math::tools::brent_find_minima(
+                                      [&](double x) { return fit_with(std::exp(x)).criterion; }, 0.0, 2.0, 40)
+                                      .first);
+    const MixedFit fit = fit_with(ratio);
+    CHECK(near(fit.log_likelihood(), -207.6102398, 1e-6));
+    CHECK(near(std::sqrt(fit.residual_variance), 1.669823, 1e-5));
+    CHECK(near(std::sqrt(fit.residual_variance) / ratio, 0.781301, 1e-5));
+    CHECK(near(std::sqrt(fit.covariance[0]), 1.847571, 1e-5));
 }
 
 TEST_CASE("Oxboys: nearly straight growth, lines varying strongly") {

@@ -30,7 +30,7 @@ std::vector<PitchRule> read_rules() {
         std::istringstream fields(line);
         for (std::string field; std::getline(fields, field, ',');)
             f.push_back(field);
-        REQUIRE(f.size() == 18);
+        REQUIRE(f.size() == 26);
         PitchRule rule{f[0],
                        std::stoi(f[1]),
                        *from_word<Sport>(f[2]),
@@ -42,8 +42,8 @@ std::vector<PitchRule> read_rules() {
                        number(f[13]),
                        number(f[14]),
                        number(f[15]),
-                       f[16],
-                       {f[17]}};
+                       f[24],
+                       {f[25]}};
         for (std::size_t rest = 0; rest < 6; ++rest)
             rule.rest_to[rest] = number(f[6 + rest]);
         rules.push_back(rule);

@@ -4,8 +4,10 @@
 // 0.45359237 kg exactly (NIST SP 811, appendix B.8). The multisets were counted by hand as products of (pairs
 // + 1): 3 x 2^4 = 48, and 4 x 2 x 2 x 3 x 2 x 2 = 192; their distinct sums by a separate enumeration written
 // for that.
+#include "equipment/load_ramp.h"
 #include "equipment/methods.h"
 #include "equipment/solve_load.h"
+#include "equipment/stack_choices.h"
 #include "equipment/stack_moves.h"
 
 #include <doctest/doctest.h>
@@ -85,6 +87,53 @@ TEST_CASE("plates handled on one side: 100 -> 105 is 1, 60 -> 100 is 3, 100 -> 1
     CHECK(stack_moves(stack(100), stack(105)) == 1);
     CHECK(stack_moves(stack(60), stack(100)) == 3);
     CHECK(stack_moves(stack(100), stack(100)) == 0);
+}
+
+// The multisets themselves, walked one by one for every side load: 3 x 2^4 = 48 and 4 x 2 x 2 x 3 x 2 x 2 = 192.
+TEST_CASE("48 multisets of the first plates, 192 of the second") {
+    for (const auto& [kit, multisets] : {std::pair{&six_kg, 48u}, std::pair{&six_lb, 192u}}) {
+        const auto stock = *stock_of(*kit);
+        PlateCounts pairs;
+        for (std::size_t kind = 0; kind < stock.each.size(); ++kind)
+            pairs.of[kind] = static_cast<std::uint8_t>(stock.singly[kind] / 2);
+        std::size_t found = 0;
+        const auto loads = *all_loads(*kit, LoadMeans::straight_bar);
+        for (const auto& load : loads) {
+            ExactMass side = 0;
+            for (const auto& plates : load.one_side)
+                side += plates.count * exact_mass(plates.each);
+            const auto choices = stack_choices(side, stock.each, pairs, 99);
+            CHECK(choices.complete);
+            found += choices.all.size();
+        }
+        CHECK(found == multisets);
+    }
+}
+
+TEST_CASE("plates handled are a metric on the loads 40, 42.5 ... 180 kg") {
+    const Kit kit =
+        kit_of(MassUnit::kg, 20, {{25, 3}, {20, 1}, {15, 1}, {10, 1}, {5, 1}, {2.5, 1}, {1.25, 1}});
+    std::vector<std::vector<PlatesOnSide>> stacks;
+    for (double load = 40; load <= 180; load += 2.5)
+        stacks.push_back(solve_load(kit, LoadMeans::straight_bar, Mass::kilograms(load))->nearest.one_side);
+    REQUIRE(stacks.size() == 57);
+    for (const auto& a : stacks)
+        for (const auto& b : stacks) {
+            REQUIRE(stack_moves(a, b) == stack_moves(b, a));
+            for (const auto& c : stacks)
+                REQUIRE(stack_moves(a, c) <= stack_moves(a, b) + stack_moves(b, c));
+        }
+}
+
+// By hand, one side: 20; 25 20; 20 is two plates at most at once and two intervals, so four handlings.
+TEST_CASE("a ramp by hand: 60, 110, 60 kg is four handlings, not the eight of heaviest inside") {
+    const Kit kit = kit_of(MassUnit::kg, 20, {{25, 1}, {20, 1}});
+    const Mass light = Mass::kilograms(60), heavy = Mass::kilograms(110);
+    const auto ramp = *solve_load_ramp(kit, {LoadMeans::straight_bar, {}, {light, heavy, light}});
+    CHECK(ramp.moves == 4);
+    CHECK(ramp.usual_moves == 8); // 20; off 20, on 25 20; off 20 25, on 20; off: 1 + 3 + 3 + 1
+    CHECK(ramp.proven);
+    CHECK(one_side_kg(ramp.sets[1].load) == std::vector<double>{20, 25});
 }
 
 TEST_CASE("the methods give the same numbers by name") {

@@ -51,6 +51,16 @@ TEST_CASE("The same paper: typical errors of the two meters and the 90 % interva
     check_near(large->error.band.high, 20.1353213, 1e-5);
 }
 
+TEST_CASE("The same paper: repeatability 2 sqrt(sum d^2 / n), learning left in, 43.294 and 56.316") {
+    // R on the same table; sum d^2 / n = 2 s_w^2, so that repeatability is 2 sqrt(2) s_w.
+    const auto large = estimate_error_of_trials(pair_of(0, 1), Learning::left_in),
+               small = estimate_error_of_trials(pair_of(2, 3), Learning::left_in);
+    REQUIRE(large);
+    REQUIRE(small);
+    check_near(2 * std::sqrt(2.0) * large->error.error, 43.294, 1e-3);
+    check_near(2 * std::sqrt(2.0) * small->error.error, 56.316, 1e-3);
+}
+
 TEST_CASE("Bland & Altman, BMJ 313:744, 1996: within-subject variance 460.52, learning taken out 19.50") {
     const auto within = estimate_error_of_trials(twenty_children, Learning::left_in);
     REQUIRE(within);

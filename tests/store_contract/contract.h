@@ -33,12 +33,58 @@ inline SetDone set_of(int number) {
             ""};
 }
 
+inline void add_arm_care(RecordSet& all, const std::string& awkward) {
+    const AthleteId ona{"ona-reyes"};
+    all.teams = {{ona, "Harbour \"Gulls\"", "", contract_day(-9), {}},
+                 {ona, "Saltgrass Terns", "Softball clinical guidance", contract_day(), contract_day(90)}};
+    PitchRule full{"Our league",
+                   2026,
+                   Sport::softball,
+                   13,
+                   14,
+                   95,
+                   {20, 35, 50, 65, 95, {}},
+                   80,
+                   0,
+                   2,
+                   100,
+                   awkward,
+                   {"OurHandbook", "a second source"},
+                   4,
+                   30,
+                   SecondGame::never,
+                   LastBatter::counts_as_reached,
+                   41,
+                   4,
+                   4,
+                   3};
+    PitchRule bare{"Our league", 2026, Sport::softball, 15, 99, 1, {}, {}, {}, {}, {}, "", {}};
+    all.pitch_tables = {{1, {full, bare}, "Our league", Sport::softball, "Kim Osei", contract_day(), awkward},
+                        {2, {}, "Our league", Sport::softball, awkward, contract_day(1), "back to theirs"}};
+    all.pains = {{ona, 1, contract_day(), PainRegion::elbow, "sharp_arm_pain", awkward, "Kim Osei"},
+                 {ona, 2, contract_day(), PainRegion::knee, "", "", awkward}};
+    all.clearances = {{ona, 1, contract_day(9), awkward, "Kim Osei", contract_day(10), awkward}};
+    all.throw_steps = {
+        {ona,
+         1,
+         StepsOrigin::clinician,
+         awkward,
+         contract_day(10),
+         1,
+         {{25, Length::feet(45), 0.1 + 0.2, awkward}, {50, {}, {}, ""}},
+         awkward,
+         "Kim Osei",
+         contract_day(10)},
+        {ona, 2, StepsOrigin::ramp, "Kim Osei", contract_day(11), 0, {}, "", "", contract_day(11)}};
+    all.stops_answered = {{ona, "no_rest_day", contract_day(), awkward, "Kim Osei", contract_day()}};
+}
+
 // One record of every kind; numbers with all of their bits in use, texts that break naive quoting.
 inline RecordSet one_of_everything() {
     const std::string awkward = "  'single' \"double\"; line\r\nbreak, \xE6\x97\xA5\xE6\x9C\xAC %s \\ -- ";
     RecordSet all;
     all.facility = Facility{"Quarry \"Street\" Gym", MassUnit::kg, SpeedUnit::kilometres_per_hour,
-                            LengthUnit::centimetres};
+                            LengthUnit::centimetres, "America/Halifax"};
     all.kits = {{{"main-hall"},
                  "Main hall",
                  MassUnit::lb,
@@ -98,7 +144,27 @@ inline RecordSet one_of_everything() {
                    0,
                    2.5,
                    10,
-                   awkward}};
+                   awkward},
+                  {{"ona-reyes"},
+                   contract_day(),
+                   ThrowSetting::game,
+                   41,
+                   {},
+                   {},
+                   {},
+                   {},
+                   {},
+                   {},
+                   {},
+                   "",
+                   2, // of a double-header
+                   awkward,
+                   "\"Saturday\"",
+                   14,
+                   37,
+                   6,
+                   awkward,
+                   "radar 1"}};
     all.calendar = {{{"ona-reyes"}, contract_day(), contract_day(3), DayKind::travel, awkward}};
     Block block{{"ona-1"},
                 {"ona-reyes"},
@@ -136,12 +202,19 @@ inline RecordSet one_of_everything() {
     all.overrides = {
         {{"ona-reyes"}, "pull_up", "sore_shoulder", awkward, "Kim Osei", contract_day()},
         {{"ona-reyes"}, "pull_up", "sore_shoulder", "the next reason", "Kim Osei", contract_day()}};
+    all.prior_edits = {
+        {1, PriorKind::slope, "jump_power", PriorBelief{-1.0 / 3, std::numeric_limits<double>::denorm_min()},
+         awkward, contract_day(), awkward},
+        {2, PriorKind::attainable_change, "jump_power", {}, "Kim Osei", contract_day(1), "back"},
+        {3, PriorKind::slope, "jump_power", PriorBelief{0.1 + 0.2, 0.2}, "Kim Osei", contract_day(1),
+         "the next reason"}};
+    add_arm_care(all, awkward);
     return all;
 }
 
 // Each of these is held already, with other values.
 inline std::vector<RecordSet> contradictions(const RecordSet& held) {
-    std::vector<RecordSet> all(9);
+    std::vector<RecordSet> all(19);
     all[0].facility = held.facility;
     all[0].facility->name = "Other";
     all[1].kits = held.kits;
@@ -160,6 +233,26 @@ inline std::vector<RecordSet> contradictions(const RecordSet& held) {
     all[7].blocks[0].lines[0].sets = 5;
     all[8].sets = {held.sets[1]};
     all[8].sets[0].reps = std::nullopt;
+    all[9].prior_edits = {held.prior_edits[0]}; // an edit never overwrites one that was made
+    all[9].prior_edits[0].belief->mean = 0.3;
+    all[10].prior_edits = {held.prior_edits[2]};
+    all[10].prior_edits[0].belief = std::nullopt;
+    all[11].pains = {held.pains[0]};
+    all[11].pains[0].region = PainRegion::shoulder;
+    all[12].clearances = held.clearances;
+    all[12].clearances[0].cleared_by = "somebody else";
+    all[13].throw_steps = {held.throw_steps[0]};
+    all[13].throw_steps[0].steps.push_back({60, {}, {}, ""}); // one more
+    all[14].throw_steps = {held.throw_steps[0]};
+    all[14].throw_steps[0].steps.pop_back(); // one less
+    all[15].pitch_tables = {held.pitch_tables[0]};
+    all[15].pitch_tables[0].rules[1].daily_max = 2;
+    all[16].pitch_tables = {held.pitch_tables[0]};
+    all[16].pitch_tables[0].rules.pop_back();
+    all[17].teams = {held.teams[1]}; // it ended, and ends once
+    all[17].teams[0].last_date = contract_day(91);
+    all[18].stops_answered = held.stops_answered;
+    all[18].stops_answered[0].coach = "";
     return all;
 }
 
@@ -191,6 +284,12 @@ void check_all_or_nothing(OpenStore open, const std::string& file) {
         CHECK(store->load_all() == all);
     }
     RecordSet orphan;
+    orphan.pains = {{{"nobody"}, 1, contract_day(), PainRegion::elbow, "", "", ""}};
+    CHECK_THROWS_AS(store->save_records(orphan), StoreFailure);
+    orphan = {};
+    orphan.clearances = {{{"ona-reyes"}, 3, contract_day(), "", "", contract_day(), ""}}; // of no pain entry
+    CHECK_THROWS_AS(store->save_records(orphan), StoreFailure);
+    orphan = {};
     orphan.throws = {{{"ona-reyes"}, contract_day(1), ThrowSetting::game, 30, {}, {}, {}, {}, {}, {}, {}, ""},
                      {{"nobody"}, contract_day(1), ThrowSetting::game, 30, {}, {}, {}, {}, {}, {}, {}, ""}};
     CHECK_THROWS_AS(store->save_records(orphan), StoreFailure);
@@ -229,6 +328,70 @@ void check_sets_blocks_and_restrictions(OpenStore open, const std::string& file)
     store->save_records(more_items); // an item held, and one that comes after all others
     all.kits[0].items.push_back(more_items.kits[0].items[1]);
     CHECK(store->load_all() == all);
+}
+
+template <class OpenStore>
+void check_places_end_once(OpenStore open, const std::string& file) {
+    auto store = open(file);
+    RecordSet all = one_of_everything();
+    store->save_records(all);
+    TeamPlace& place = all.teams[0];
+    REQUIRE(!place.last_date);
+    RecordSet ended;
+    ended.teams = {place};
+    ended.teams[0].organisation = "another organisation";
+    ended.teams[0].last_date = contract_day(30);
+    CHECK_THROWS_AS(store->save_records(ended), StoreFailure);
+    CHECK(store->load_all() == all);
+    ended.teams[0].organisation = place.organisation;
+    store->save_records(ended);
+    place.last_date = contract_day(30);
+    CHECK(store->load_all() == all);
+    ended.teams[0].last_date = std::nullopt; // it does not go on again
+    CHECK_THROWS_AS(store->save_records(ended), StoreFailure);
+    CHECK(store->load_all() == all);
+
+    store->save_time_zone("America/Moncton");
+    all.facility->time_zone = "America/Moncton";
+    CHECK(store->load_all() == all);
+}
+
+template <class OpenStore>
+void check_throw_corrections(OpenStore open, const std::string& file) {
+    auto store = open(file);
+    RecordSet all = one_of_everything();
+    store->save_records(all);
+    const ThrowEntry bullpen = all.throws[0], game = all.throws[1];
+    ThrowEntry fewer = bullpen, moved = game;
+    fewer.count = 34;
+    moved.date = contract_day(-1);
+    moved.setting = ThrowSetting::long_toss;
+    moved.occasion = 1;
+    const auto first =
+        store->save_throw_correction(bullpen, fewer, "Kim Osei", "one was a pick-off", contract_day(2));
+    CHECK(first == ThrowCorrection{1, bullpen, fewer, contract_day(2), "Kim Osei", "one was a pick-off"});
+    const auto second = store->save_throw_correction(game, moved, "", all.throws[0].note, contract_day(3));
+    CHECK(second.number == 2);
+    all.throws = {moved, fewer}; // in the order of their days
+    CHECK(store->load_all() == all);
+
+    // Not held as given; and where another stands: nothing of it is kept.
+    CHECK_THROWS_AS(store->save_throw_correction(bullpen, fewer, "", "", contract_day(4)), StoreFailure);
+    ThrowEntry onto = moved;
+    onto.date = fewer.date;
+    onto.setting = fewer.setting;
+    CHECK_THROWS_AS(store->save_throw_correction(moved, onto, "", "", contract_day(4)), StoreFailure);
+    CHECK_THROWS_AS(store->save_throw_correction(moved, fewer, "", "", contract_day(4)), StoreFailure);
+    CHECK(store->load_all() == all);
+
+    const auto third =
+        store->save_throw_correction(moved, {}, "Kim Osei", "it was never thrown", contract_day(5));
+    CHECK(!third.after);
+    all.throws = {fewer};
+    CHECK(store->load_all() == all);
+    CHECK(store->list_throw_corrections() == std::vector<ThrowCorrection>{first, second, third});
+    CHECK(open(file)->list_throw_corrections() == store->list_throw_corrections());
+    CHECK(store->check_integrity() == "ok");
 }
 
 template <class OpenStore>

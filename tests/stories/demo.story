@@ -27,13 +27,13 @@ When the coach asks log_set
   | key             | story-early-set      |
   | athlete         | Marisol Quay         |
   | date            | 2026-06-01           |
-  | exercise        | kneeling_overhead_throw |
+  | exercise        | step_in_overhead_throw |
   | set_number      | 1                    |
   | block           | marisol-quay-2026-06-08 |
 When the coach asks block
   | block | Marisol Quay |
   | week  | 1            |
 Then the answer
-  | sessions.0.lines.0.sets_logged | is | 0                       |
-  | sessions.1.lines.0.exercise    | is | kneeling_overhead_throw |
-  | sessions.1.lines.0.sets_logged | is | 1                       |
+  | sessions.0.lines.0.exercise    | is | step_in_overhead_throw  |
+  | sessions.0.lines.0.sets_logged | is | 1                       |
+  | sessions.1.lines.0.sets_logged | is | 0                       |

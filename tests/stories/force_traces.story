@@ -158,10 +158,10 @@ Then it is refused
 When the coach asks export_records
   | traces | yes |
 Then the answer
-  | files          | has      | 13 |
-  | files.10.name  | is       | force_traces.csv |
-  | files.10.text  | contains | it was right after all |
-  | files.12.text  | contains | left vertical [N] |
+  | files          | has      | 20 |
+  | files.17.name  | is       | force_traces.csv |
+  | files.17.text  | contains | it was right after all |
+  | files.19.text  | contains | left vertical [N] |
 
 When the coach asks guess_trace_names
   | names | ["June/2026-06-01 Ona Reyes cmj 2.txt", "noname.txt"] |

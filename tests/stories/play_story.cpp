@@ -145,6 +145,16 @@ void bring_records(Play& play, const Step& step, const std::string& words, bool 
     ask(play, "import_records", {{"kind", kind}, {"text", as_csv(step.table)}, {"take", take}});
 }
 
+// "When the coach asks import_block for Ona Reyes", "... for Ona Reyes and keeps it": the table is the file.
+void bring_block(Play& play, const Step& step, const std::string& words) {
+    const std::string keeps = " and keeps it";
+    std::string name = step.words.substr(words.size());
+    const bool keep = name.ends_with(keeps);
+    if (keep)
+        name.erase(name.size() - keeps.size());
+    ask(play, "import_block", {{"athlete", name}, {"text", as_csv(step.table)}, {"keep", keep}});
+}
+
 void take_records(Play& play, const Step& step) {
     bring_records(play, step, "Given the records ", true);
     if (!play.was_refused && play.answer.at("taken").as_bool())
@@ -174,6 +184,8 @@ std::vector<std::string> play_story(const Story& story) {
             bring_records(play, step, "When the coach looks at the records ", false);
         else if (step.words.starts_with("When the coach brings the records "))
             bring_records(play, step, "When the coach brings the records ", true);
+        else if (step.words.starts_with("When the coach asks import_block for "))
+            bring_block(play, step, "When the coach asks import_block for ");
         else if (step.words.starts_with("When the coach asks "))
             ask_step(play, step);
         else if (step.words.starts_with("Then "))

@@ -81,10 +81,10 @@ When the coach asks import_records
 Then it is refused
   | sentence | contains | Did you mean "throws" |
 
-# All that is held goes out again, as ten files.
+# All that is held goes out again, as seventeen files.
 When the coach asks export_records
 Then the answer
-  | files        | has      | 10        |
+  | files        | has      | 17        |
   | files.0.kind | is       | facility  |
   | files.4.kind | is       | throws    |
   | files.4.text | contains | 2026-05-30 |

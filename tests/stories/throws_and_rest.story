@@ -20,7 +20,7 @@ When the coach asks record_throws
   | count   | 60         |
 Then the answer
   | findings.0.severity   | is       | stops |
-  | findings.0.rule       | contains | 3 days of rest: 2026-05-30 to 2026-06-01 |
+  | findings.0.rule       | contains | 3 days of rest after 60 pitches on 2026-05-29 (above 50, not above 65 at 13 to 14 years): 2026-05-30 to 2026-06-01 |
   | findings.0.what_to_do | contains | No pitching in games before 2026-06-02   |
   | stop_and_refer.0      | contains | pain  |
 # The morning's list says so before anything else.

@@ -91,6 +91,7 @@ TEST_CASE("cautions: some are never overridden, and a claim without a kept reaso
     never.overrides = {
         {never.athlete.id, "row", "operated_arm", "the coach is very sure", "Rui", never.today}};
     CHECK(never.codes() == Codes(4, "caution_stands"));
+    CHECK(never.check()[0].sentence.ends_with("This caution cannot be overridden here."));
     Scene claimed;
     claimed.line(1, 2, 2).overridden = {"medial_elbow_symptoms"};
     CHECK(claimed.codes() == Codes{"override_not_kept"});

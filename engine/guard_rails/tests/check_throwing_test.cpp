@@ -59,7 +59,8 @@ ThrowEntry sore(int d, std::optional<double> before, std::optional<double> after
 std::vector<std::string> codes(const std::vector<ThrowEntry>& log, int today,
                                const Athlete& athlete = pitcher()) {
     std::vector<std::string> all;
-    for (const auto& finding : check_throwing(athlete, log, rules, day(today)))
+    const CareRecord no_pain;
+    for (const auto& finding : check_throwing({athlete, log, rules, {}, no_pain, day(today)}))
         all.push_back(finding.code);
     return all;
 }
@@ -77,7 +78,10 @@ TEST_CASE("a rest not yet over stops; once over it is silent") {
     CHECK(codes({game(0, 45)}, 1) == Codes{"rest_not_over"});
     CHECK(codes({game(0, 45)}, 2) == Codes{"rest_not_over"});
     CHECK(codes({game(0, 45)}, 3) == Codes{});
-    const auto findings = check_throwing(pitcher(), std::vector{game(0, 45)}, rules, day(1));
+    const auto ira = pitcher();
+    const std::vector log{game(0, 45)};
+    const CareRecord no_pain;
+    const auto findings = check_throwing({ira, log, rules, {}, no_pain, day(1)});
     REQUIRE(findings.size() == 1);
     CHECK(findings[0].severity == Severity::stops);
     CHECK(findings[0].what_to_do == "No pitching in games before 2026-03-05.");
@@ -99,10 +103,10 @@ TEST_CASE("softball: a limit on the third day running, no bands of rest") {
     CHECK(codes({game(0, 80), game(1, 80), game(2, 41)}, 3, her) == Codes{"third_day_maximum"});
 }
 
-TEST_CASE("pitch rules are for pitchers, of the ages the rule has") {
+TEST_CASE("pitches in games count whatever the role, at the ages the rule has") {
     auto fielder = pitcher();
     fielder.role = Role::fielder;
-    CHECK(codes({game(0, 61)}, 1, fielder) == Codes{});
+    CHECK(codes({game(0, 61)}, 1, fielder) == Codes{"daily_maximum", "rest_not_over"});
     auto adult = pitcher();
     adult.birth_date = *parse_date("1996-01-01", "date");
     CHECK(codes({game(0, 61)}, 1, adult) == Codes{});

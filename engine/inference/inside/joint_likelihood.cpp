@@ -1,156 +1,161 @@
 #include "inference/inside/joint_likelihood.h"
 
+#include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace amentum {
 namespace {
 
-constexpr int most_qualities = 16;
-using Index = Eigen::Index;
-using Vector = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, most_qualities, 1>;
-using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, most_qualities, most_qualities>;
+using Eigen::Index;
+using Eigen::MatrixXd;
+using Eigen::VectorXd;
 
-struct
-    Moments { // sums over the roster of what the complete data's gradient needs, expected given all readings
-    Matrix start;               // (theta_1 - mean)(...)'
-    Matrix steps;               // (theta_t - theta_s - growth)(...)' / gap
-    Eigen::MatrixXd steps_with; // (theta_t - theta_s - growth) c''
-    Vector start_mean;          // theta_1 - mean
-    Eigen::MatrixXd start_with; // (theta_1 - mean) c'
-    Vector errors;              // (y - theta)^2 / share
-    Vector error_count;
-    double athletes = 0, step_count = 0, log_likelihood = 0;
-};
+constexpr std::size_t most_parts = 16;
 
-struct Filtered { // of one day
-    Vector mean, predicted_mean;
-    Matrix variance, predicted_variance;
-};
+// part(p, athlete): every athlete, in `parts` stretches.
+template <class Part>
+void run_athletes(const FlatData& data, const PartRunner& run, std::size_t parts, Part part) {
+    const std::size_t n = data.athletes.size();
+    const auto stretch = [&](std::size_t p) {
+        AthletePass pass = part.pass();
+        for (std::size_t i = n * p / parts; i < n * (p + 1) / parts; ++i)
+            part.take(p, pass, data.athletes[i]);
+    };
+    if (run)
+        run(parts, stretch);
+    else
+        for (std::size_t p = 0; p < parts; ++p)
+            stretch(p);
+}
 
-class AthletePass {
-public:
-    AthletePass(const FlatData& data, const JointParameters& parts, const Matrix& Q, const Matrix& S)
-        : data_(data), parts_(parts), Q_(Q), S_(S) {}
+std::size_t parts_of(const FlatData& data) {
+    return std::clamp<std::size_t>(data.athletes.size() / 4, 1, most_parts);
+}
 
-    void add(const FlatAthlete& athlete, Moments& sums) {
-        filter(athlete, sums);
-        smooth(athlete, sums);
-    }
+struct ScorePart {
+    const FlatData& data;
+    const JointModelNow& now;
+    std::vector<SessionScore>& sums;
 
-private:
-    void filter(const FlatAthlete& athlete, Moments& sums) {
-        days_.resize(athlete.days);
-        Vector m = parts_.mean + parts_.covariate_effect * athlete.covariates;
-        Matrix P = S_;
-        start_ = m;
-        growth_ = parts_.growth_effect * athlete.growth;
-        for (std::size_t t = 0; t < athlete.days; ++t) {
-            const FlatDay& day = data_.days[athlete.first_day + t];
-            P += day.gap * Q_;
-            m += day.gap * growth_;
-            Filtered& now = days_[t];
-            now.predicted_mean = m;
-            now.predicted_variance = P;
-            for (std::size_t i = 0; i < day.readings; ++i) {
-                const auto& [k, value, share] = data_.readings[day.first_reading + i];
-                const Vector g = P.col(k);
-                const double F = g[k] + parts_.error[k] * share, e = value - m[k];
-                m += (e / F) * g;
-                P.noalias() -= (1 / F) * g * g.transpose();
-                sums.log_likelihood -= 0.5 * (std::log(2 * std::numbers::pi * F) + e * e / F);
-            }
-            now.mean = m;
-            now.variance = P;
+    AthletePass pass() const { return {data, now}; }
+    void take(std::size_t p, AthletePass& pass, const FlatAthlete& athlete) const {
+        const SessionScore one = pass.score_sessions(athlete);
+        SessionScore& sum = sums[p];
+        sum.log_likelihood += one.log_likelihood;
+        const auto& at = athlete.sessions;
+        for (std::size_t j = 0; j < at.size(); ++j) {
+            sum.b[at[j]] += one.b[static_cast<Index>(j)];
+            for (std::size_t i = 0; i < at.size(); ++i)
+                sum.A(at[i], at[j]) += one.A(static_cast<Index>(i), static_cast<Index>(j));
         }
     }
+};
 
-    void smooth(const FlatAthlete& athlete, Moments& sums) {
-        Vector m = days_.back().mean;
-        Matrix P = days_.back().variance;
-        for (std::size_t t = athlete.days; t-- > 0;) {
-            const FlatDay& day = data_.days[athlete.first_day + t];
-            if (t + 1 < athlete.days)
-                step_back(days_[t], days_[t + 1], data_.days[athlete.first_day + t + 1].gap, m, P, athlete,
-                          sums);
-            for (std::size_t i = 0; i < day.readings; ++i) {
-                const auto& [k, value, share] = data_.readings[day.first_reading + i];
-                const double e = value - m[k];
-                sums.errors[k] += (e * e + P(k, k)) / share;
-                sums.error_count[k] += 1;
-            }
-        }
-        const Vector from_mean = m - start_;
-        sums.start.noalias() += from_mean * from_mean.transpose() + P;
-        sums.start_mean += from_mean;
-        sums.start_with.noalias() += from_mean * athlete.covariates.transpose();
-        sums.athletes += 1;
+struct MomentPart {
+    const FlatData& data;
+    const JointModelNow& now;
+    const SessionPosterior& sessions;
+    std::vector<Moments>& sums;
+
+    AthletePass pass() const { return {data, now}; }
+    void take(std::size_t p, AthletePass& pass, const FlatAthlete& athlete) const {
+        pass.add(athlete, shifts_of(athlete, sessions), sums[p]);
     }
-
-    // From the smoothed state of the day after (m, P) to that of this day, adding the step between them.
-    void step_back(const Filtered& now, const Filtered& next, double gap, Vector& m, Matrix& P,
-                   const FlatAthlete& athlete, Moments& sums) {
-        const Eigen::LLT<Matrix> L(next.predicted_variance);
-        const Matrix J = L.solve(now.variance).transpose();
-        const Vector m_before = now.mean + J * (m - next.predicted_mean);
-        const Matrix difference = P - next.predicted_variance;
-        const Matrix P_before = now.variance + J * difference * J.transpose();
-        const Matrix PJ = P * J.transpose();
-        const Vector step = m - m_before - gap * growth_;
-        sums.steps.noalias() += (1 / gap) * (step * step.transpose() + P + P_before - PJ - PJ.transpose());
-        sums.steps_with.noalias() += step * athlete.growth.transpose();
-        sums.step_count += 1;
-        m = m_before;
-        P = P_before;
-    }
-
-    const FlatData& data_;
-    const JointParameters& parts_;
-    const Matrix& Q_;
-    const Matrix& S_;
-    std::vector<Filtered> days_;
-    Vector start_, growth_;
 };
 
 // d/dC of -(count log|C| + tr(C^-1 sums)) / 2.
-Eigen::MatrixXd by_covariance(const Matrix& C, const Matrix& sums, double count) {
-    const Eigen::MatrixXd inverse =
-        Eigen::LLT<Eigen::MatrixXd>(C).solve(Eigen::MatrixXd::Identity(C.rows(), C.cols()));
+MatrixXd by_covariance(const SmallMatrix& C, const SmallMatrix& sums, double count) {
+    const MatrixXd inverse = Eigen::LLT<MatrixXd>(C).solve(MatrixXd::Identity(C.rows(), C.cols()));
     return 0.5 * (inverse * sums * inverse - count * inverse);
+}
+
+VectorXd gradient_of(const JointShape& shape, const JointModelNow& now, const Moments& sums) {
+    const Index d = shape.qualities;
+    VectorXd gradient = VectorXd::Zero(shape.size());
+    const Eigen::LLT<MatrixXd> S_factor{MatrixXd(now.S)}, Q_factor{MatrixXd(now.Q)};
+    gradient.head(d) = S_factor.solve(VectorXd(sums.start_mean));
+    for (Index k = 0; k < shape.covariates; ++k)
+        gradient.segment(d * (1 + k), d) = S_factor.solve(VectorXd(sums.start_with.col(k)));
+    for (Index k = 0; k < shape.growths; ++k)
+        gradient.segment(shape.growth_at() + d * k, d) = Q_factor.solve(VectorXd(sums.steps_with.col(k)));
+    pull_back(shape, now.parts.within, by_covariance(now.Q, sums.steps, sums.step_count), shape.within_at(),
+              gradient);
+    pull_back(shape, now.parts.between, by_covariance(now.S, sums.start, sums.athletes), shape.between_at(),
+              gradient);
+    gradient.segment(shape.errors_at(), d) =
+        0.5 * (sums.errors.array() / now.parts.error.array() - sums.error_count.array());
+    return gradient;
 }
 
 } // namespace
 
-double joint_log_likelihood(const FlatData& data, const Eigen::VectorXd& phi, Eigen::VectorXd& gradient) {
-    const JointShape& shape = data.shape;
-    const JointParameters parts = joint_parameters(shape, phi);
-    const Matrix Q = parts.within.whole(), S = parts.between.whole();
-    const Index d = shape.qualities;
-    Moments sums{Matrix::Zero(d, d),
-                 Matrix::Zero(d, d),
-                 Eigen::MatrixXd::Zero(d, shape.growths),
-                 Vector::Zero(d),
-                 Eigen::MatrixXd::Zero(d, shape.covariates),
-                 Vector::Zero(d),
-                 Vector::Zero(d)};
-    AthletePass pass(data, parts, Q, S);
-    for (const auto& athlete : data.athletes)
-        pass.add(athlete, sums);
+SessionPosterior session_posterior(const FlatData& data, const JointModelNow& now, const PartRunner& run) {
+    const auto count = static_cast<Index>(data.session_kind.size());
+    std::vector<SessionScore> sums(parts_of(data), {0, VectorXd::Zero(count), MatrixXd::Zero(count, count)});
+    run_athletes(data, run, sums.size(), ScorePart{data, now, sums});
+    SessionPosterior all{VectorXd::Zero(count), MatrixXd::Zero(count, count), 0};
+    VectorXd b = VectorXd::Zero(count);
+    MatrixXd M = MatrixXd::Zero(count, count);
+    for (const auto& sum : sums) {
+        all.log_likelihood += sum.log_likelihood;
+        b += sum.b;
+        M += sum.A;
+    }
+    if (count == 0)
+        return all;
+    for (Index s = 0; s < count; ++s) {
+        const double spread = now.parts.session[data.session_kind[static_cast<std::size_t>(s)]];
+        M(s, s) += 1 / spread;
+        all.log_likelihood -= 0.5 * std::log(spread);
+    }
+    const Eigen::LLT<MatrixXd> L(M);
+    all.mean = L.solve(b);
+    all.covariance = L.solve(MatrixXd::Identity(count, count));
+    all.log_likelihood += 0.5 * b.dot(all.mean) - L.matrixLLT().diagonal().array().log().sum();
+    return all;
+}
 
-    gradient = Eigen::VectorXd::Zero(shape.size());
-    const Eigen::LLT<Eigen::MatrixXd> S_factor{Eigen::MatrixXd(S)};
-    gradient.head(d) = S_factor.solve(Eigen::VectorXd(sums.start_mean));
-    for (Index k = 0; k < shape.covariates; ++k)
-        gradient.segment(d * (1 + k), d) = S_factor.solve(Eigen::VectorXd(sums.start_with.col(k)));
-    const Eigen::LLT<Eigen::MatrixXd> Q_factor{Eigen::MatrixXd(Q)};
-    for (Index k = 0; k < shape.growths; ++k)
-        gradient.segment(shape.growth_at() + d * k, d) =
-            Q_factor.solve(Eigen::VectorXd(sums.steps_with.col(k)));
-    pull_back(shape, parts.within, by_covariance(Q, sums.steps, sums.step_count), shape.within_at(),
-              gradient);
-    pull_back(shape, parts.between, by_covariance(S, sums.start, sums.athletes), shape.between_at(),
-              gradient);
-    gradient.tail(d) = 0.5 * (sums.errors.array() / parts.error.array() - sums.error_count.array());
+SessionShifts shifts_of(const FlatAthlete& athlete, const SessionPosterior& sessions) {
+    const auto& at = athlete.sessions;
+    if (at.empty())
+        return {VectorXd(0), MatrixXd(0, 0)};
+    const MatrixXd V = sessions.covariance(at, at);
+    return {sessions.mean(at), Eigen::LLT<MatrixXd>(V).matrixL()};
+}
+
+double joint_log_likelihood(const FlatData& data, const VectorXd& phi, VectorXd& gradient,
+                            const PartRunner& run) {
+    const JointShape& shape = data.shape;
+    const JointModelNow now = joint_model_now(shape, phi);
+    const bool crossed = !data.session_kind.empty();
+    const SessionPosterior sessions = crossed ? session_posterior(data, now, run) : SessionPosterior{};
+    std::vector<Moments> parts(parts_of(data), Moments(shape));
+    run_athletes(data, run, parts.size(), MomentPart{data, now, sessions, parts});
+    for (std::size_t p = 1; p < parts.size(); ++p)
+        parts.front() += parts[p];
+    gradient = gradient_of(shape, now, parts.front());
+    if (!crossed)
+        return parts.front().log_likelihood;
+    for (Index s = 0; s < sessions.mean.size(); ++s) {
+        const Index kind = data.session_kind[static_cast<std::size_t>(s)];
+        const double squares = sessions.mean[s] * sessions.mean[s] + sessions.covariance(s, s);
+        gradient[shape.sessions_at() + kind] += 0.5 * (squares / now.parts.session[kind] - 1);
+    }
+    return sessions.log_likelihood;
+}
+
+double joint_log_likelihood(const FlatData& data, const VectorXd& phi, const PartRunner& run) {
+    return session_posterior(data, joint_model_now(data.shape, phi), run).log_likelihood;
+}
+
+double slope_gradient(const FlatData& data, const JointModelNow& now, const FlatAthlete& athlete,
+                      const VectorXd& shifts, VectorXd& gradient) {
+    Moments sums(data.shape);
+    AthletePass(data, now).add(athlete, {shifts, MatrixXd(shifts.size(), 0)}, sums);
+    VectorXd all = VectorXd::Zero(data.shape.size());
+    pull_back(data.shape, now.parts.within, by_covariance(now.Q, sums.steps, sums.step_count),
+              data.shape.within_at(), all);
+    gradient = all.segment(data.shape.slope_at(data.shape.within_at(), 0), data.shape.predictors());
     return sums.log_likelihood;
 }
 

@@ -40,7 +40,8 @@ JointParameters joint_parameters(const JointShape& shape, const VectorXd& phi) {
                           MatrixXd::Zero(d, shape.growths),
                           covariance_at(shape, phi, shape.within_at()),
                           covariance_at(shape, phi, shape.between_at()),
-                          phi.tail(d).array().exp()};
+                          phi.segment(shape.errors_at(), d).array().exp(),
+                          phi.tail(shape.size() - shape.sessions_at()).array().exp()};
     for (Index k = 0; k < shape.covariates; ++k)
         parts.covariate_effect.col(k) = phi.segment(d * (1 + k), d);
     for (Index k = 0; k < shape.growths; ++k)

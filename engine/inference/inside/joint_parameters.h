@@ -3,6 +3,8 @@
 
 #include <Eigen/Dense>
 
+#include <vector>
+
 namespace amentum {
 
 // A covariance whose regression of the first on the others is a parameter: see joint_model.h.
@@ -16,16 +18,19 @@ struct RegressionCovariance {
 
 struct JointShape {
     Eigen::Index qualities, covariates, growths = 0;
+    std::vector<int> session_qualities = {}; // those whose readings come in sessions
 
     Eigen::Index predictors() const { return qualities - 1; }
     Eigen::Index triangle() const { return predictors() * (predictors() + 1) / 2; }
     Eigen::Index one_covariance() const { return triangle() + predictors() + 1; }
-    // In order: means, covariate effects, growth effects, the covariance within, the one between, log error variances.
+    // In order: means, covariate effects, growth effects, the covariance within, the one between, log error variances, log
+    // variances of sessions.
     Eigen::Index growth_at() const { return qualities * (1 + covariates); }
     Eigen::Index within_at() const { return growth_at() + qualities * growths; }
     Eigen::Index between_at() const { return within_at() + one_covariance(); }
     Eigen::Index errors_at() const { return between_at() + one_covariance(); }
-    Eigen::Index size() const { return errors_at() + qualities; }
+    Eigen::Index sessions_at() const { return errors_at() + qualities; }
+    Eigen::Index size() const { return sessions_at() + static_cast<Eigen::Index>(session_qualities.size()); }
     Eigen::Index slope_at(Eigen::Index covariance_at, Eigen::Index predictor) const {
         return covariance_at + triangle() + predictor;
     }
@@ -36,7 +41,8 @@ struct JointParameters {
     Eigen::MatrixXd covariate_effect; // qualities x covariates
     Eigen::MatrixXd growth_effect;    // qualities x growths
     RegressionCovariance within, between;
-    Eigen::VectorXd error; // variance of each quality's reading
+    Eigen::VectorXd error;   // variance of each quality's reading
+    Eigen::VectorXd session; // variance of sessions, of each of session_qualities
 };
 
 JointParameters joint_parameters(const JointShape& shape, const Eigen::VectorXd& phi);

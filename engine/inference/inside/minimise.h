@@ -3,7 +3,7 @@
 // Each step minimises g's + s'Bs/2 within |s| <= radius [NocedalWright2006, chapters 4 and 6];
 // B is corrected by the rank-one update from the gradients seen, so it may be indefinite without harm. The caller scales f
 // and x so that curvatures are near 1.
-// Ends when the largest gradient is below `small_gradient`, when no further decrease can be told from rounding, or after
+// Ends when the value is not a number at the start, when the largest gradient is below `small_gradient`, when no further decrease can be told from rounding, or after
 // `most` evaluations; `gradient` then says how good the point is, and the caller judges.
 #pragma once
 
@@ -25,6 +25,7 @@ struct MinimumOptions {
     double small_gradient = 1e-9;
     double first_radius = 0.5;
     int most = 500;
+    Eigen::MatrixXd model = {}; // B to begin with; empty: the identity
 };
 
 // The trust-region step by Cholesky factors of B + shift: Newton's iteration on the step's length, kept inside the shifts
@@ -59,7 +60,11 @@ template <class F>
 Minimum minimise(F f, Eigen::VectorXd x, const MinimumOptions& options = {}) {
     const Eigen::Index n = x.size();
     Minimum at{x, 0, Eigen::VectorXd::Zero(n), Eigen::MatrixXd::Identity(n, n), 1};
+    if (options.model.rows() == n)
+        at.model = options.model;
     at.value = f(at.x, at.gradient);
+    if (!std::isfinite(at.value))
+        return at;
     double radius = options.first_radius;
     Eigen::VectorXd g(n);
     while (at.evaluations < options.most && at.gradient.cwiseAbs().maxCoeff() > options.small_gradient &&

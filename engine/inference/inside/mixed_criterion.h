@@ -8,7 +8,7 @@ namespace amentum {
 struct MixedPoint {
     double criterion;
     Eigen::MatrixXd to_covariance; // d criterion / d (Lambda Lambda'), q x q
-    double to_session;             // d criterion / d tau^2
+    Eigen::VectorXd to_crossed;    // d criterion / d tau, one a crossed factor
     Eigen::VectorXd beta;
     Eigen::MatrixXd inverse; // (X'V^-1 X)^-1
     double residual_sum;     // y'Py
@@ -16,7 +16,7 @@ struct MixedPoint {
 };
 
 // Not finite where X'V^-1 X has no inverse.
-MixedPoint mixed_criterion(const MixedStatistics& all, const Eigen::MatrixXd& Lambda, double tau,
-                           Likelihood likelihood);
+MixedPoint mixed_criterion(const MixedStatistics& all, const Eigen::MatrixXd& Lambda,
+                           const Eigen::VectorXd& tau, Likelihood likelihood);
 
 } // namespace amentum

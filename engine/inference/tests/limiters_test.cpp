@@ -92,17 +92,6 @@ TEST_CASE("a clear lead is called") {
     CHECK(!says(answer, "cannot tell"));
 }
 
-TEST_CASE("the quality to test next is one that is not well known and could come first") {
-    const auto answer = estimate_limiters(usual_question(), slopes, changes);
-    REQUIRE(answer.test_next);
-    CHECK(*answer.test_next == "single_leg_strength");
-    CHECK(answer.value_of_test > 0.001);
-    auto all_known = usual_question();
-    for (auto& each : all_known.qualities)
-        each.z.variance = 0.05;
-    CHECK(!estimate_limiters(all_known, slopes, changes).test_next);
-}
-
 TEST_CASE("below 18 gains are smaller, and growth is spoken of") {
     auto question = usual_question();
     const auto adult = estimate_limiters(question, slopes, changes);
@@ -136,4 +125,33 @@ TEST_CASE("headroom is one at the usual level and stays in its bounds") {
     CHECK(headroom(-1) == 1.5);
     CHECK(headroom(-9) == 2);
     CHECK(headroom(9) == 0.2);
+}
+
+TEST_CASE("slopes of one's own take the place of the literature's, with what is shared of their doubt") {
+    auto question = usual_question();
+    for (auto& each : question.qualities) {
+        each.z = {0, 1e-6};
+        each.slope = Estimate{0.4, 0.1};
+        each.information = 0.5;
+        each.attainable = Estimate{0.5, 0.05};
+    }
+    const auto apart = estimate_limiters(question, slopes, changes);
+    for (const auto& gain : apart.gains) { // 4,000 draws: SE of the mean slope 0.0016, x 2 x 0.5
+        CHECK(std::abs(gain.expected - 0.4 * 2 * 0.5) < 0.008);
+        CHECK(gain.information == 0.5);
+        CHECK(std::abs(gain.chance_best - 1.0 / 3) < 0.04); // alike: 4 SE of a share of 4,000 draws is 0.03
+    }
+    CHECK(!says(apart, "the literature's"));
+    // Doubts that rise and fall together leave less to know.
+    question.slope_correlation = {1, 0.9, 0.9, 0.9, 1, 0.9, 0.9, 0.9, 1};
+    CHECK(estimate_limiters(question, slopes, changes).value_of_knowing < 0.8 * apart.value_of_knowing);
+}
+
+TEST_CASE("what is attainable lies between the roster's most improved tenth and the published change") {
+    // 1.755 x 0.1 x sqrt(84 / 30) = 0.29367, relative error sqrt(1 / 36 + 0.09) = 0.34319; published 0.5, sd 0.25.
+    const AttainableChange published{"jump_power", 0.5, 0.25, "", {}};
+    const Estimate here = attainable_here(0.1, 36, published);
+    // Precisions 1 / 0.100785^2 = 98.449 and 16: (0.29367 x 98.449 + 8) / 114.449.
+    CHECK(here.value == doctest::Approx(0.32252).epsilon(1e-3));
+    CHECK(here.standard_error == doctest::Approx(0.16126).epsilon(1e-3));
 }

@@ -1,12 +1,13 @@
 #include "operations/inside/block_answer.h"
 
 #include "guard_rails/check_block.h"
+#include "operations/inside/begun_weeks.h"
 #include "operations/inside/finding_answer.h"
+#include "operations/inside/own_words.h"
 #include "operations/inside/throwing_answer.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <set>
 
 namespace amentum {
@@ -35,22 +36,10 @@ std::string intensity_words(const BlockLine& line) {
     return words;
 }
 
-// The line a set of this block belongs to: the exercise's line of that day; done on another day, its nearest line.
-const BlockLine* line_for(const Block& block, const SetDone& set) {
-    const BlockLine* nearest = nullptr;
-    const auto days_off = [&](const BlockLine& line) { return std::abs(line.date - set.date); };
-    for (const auto& line : block.lines)
-        if (line.exercise == set.exercise && (!nearest || days_off(line) < days_off(*nearest)))
-            nearest = &line;
-    const bool meant = nearest && (set.block || days_off(*nearest) == 0);
-    return meant ? nearest : nullptr;
-}
-
 int logged(const FacilityView& view, const Block& block, const BlockLine& line) {
     int count = 0;
     for (const auto& set : view.records.sets)
-        count += set.athlete == block.athlete && (!set.block || *set.block == block.id) &&
-                 line_for(block, set) == &line;
+        count += line_for(block, set) == &line;
     return count;
 }
 
@@ -85,7 +74,11 @@ ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, 
                     purpose ? purpose->name : line.purpose,
                     line.reason,
                     {},
-                    logged(view, block, line)};
+                    logged(view, block, line),
+                    exercise ? exercise->setup_minutes + line.sets * exercise->set_minutes : 0,
+                    {},
+                    "",
+                    ""};
     if (line.load)
         shown.load = shown_load_in(*line.load, unit);
     if (const Athlete* athlete = view.athlete(block.athlete.text); athlete && exercise)
@@ -152,6 +145,19 @@ std::vector<std::string> aims_of(const Workplace::Inside& inside, const Block& b
     return aims;
 }
 
+void fill_own_words(BlockAnswer& answer, const Workplace::Inside& inside, const FacilityView& view,
+                    const Block& block) {
+    const auto in_force = changes_in_force(view.block_changes, block.id);
+    for (const auto& change : in_force)
+        answer.own_words.push_back(change_words(change, inside.tables) + " (" + change.date.text() + ")");
+    for (const auto& own : own_lines(in_force, block.sessions_per_week))
+        for (auto& session : answer.sessions)
+            for (auto& line : session.lines)
+                if (own.word == OwnLine::Word::hold && own.exercise == line.exercise &&
+                    own.session.value_or(session.session) == session.session)
+                    line.own_word = "held";
+}
+
 } // namespace
 
 BlockAnswer block_answer(const Workplace::Inside& inside, const FacilityView& view, const Block& block,
@@ -173,9 +179,12 @@ BlockAnswer block_answer(const Workplace::Inside& inside, const FacilityView& vi
                        block.notes,
                        {},
                        stop_and_refer_words(inside.tables),
-                       block.model};
+                       block.model,
+                       {},
+                       {}};
     if (kit != view.records.kits.end())
         answer.findings = block_findings(inside, view, block, athlete, *kit);
+    fill_own_words(answer, inside, view, block);
     return answer;
 }
 

@@ -197,9 +197,16 @@ Series series_with(const Series& series, const TestResult& result, bool from_log
 }
 
 std::shared_ptr<const FacilityView> build_view(RecordSet records, const ReferenceTables& tables,
-                                               std::map<std::string, FittedVariances>& fitted) {
+                                               std::map<std::string, FittedVariances>& fitted,
+                                               std::vector<BlockChange> block_changes) {
     auto view = std::make_shared<FacilityView>();
     view->records = std::move(records);
+    view->block_changes = std::move(block_changes);
+    auto priors =
+        priors_in_force(tables.velocity_priors, tables.attainable_changes, view->records.prior_edits);
+    view->velocity_priors = std::move(priors.velocity_priors);
+    view->attainable_changes = std::move(priors.attainable_changes);
+    view->priors_version = std::move(priors.version);
     view->series = measured_series(view->records, tables);
     for (auto& [key, series] : view->series)
         if (const Athlete* athlete = view->athlete(key.first))

@@ -7,9 +7,11 @@
 // spoken for by the test kind the athlete was tested in most.
 #pragma once
 
+#include "inference/priors_in_force.h"
 #include "inference/roster_variances.h"
 #include "inference/trajectory.h"
 #include "records/reference_tables.h"
+#include "values/block_change.h"
 #include "values/record_set.h"
 
 #include <map>
@@ -39,8 +41,12 @@ using SeriesKey = std::pair<std::string, std::string>; // athlete id, test key
 
 struct FacilityView {
     RecordSet records;
+    std::vector<BlockChange> block_changes; // made by hand, in the order of block and number
     std::map<SeriesKey, Series> series;
     std::map<std::string, RosterVariances> variances; // by test key
+    std::vector<VelocityPrior> velocity_priors; // in force: the published ones with this facility's edits
+    std::vector<AttainableChange> attainable_changes;
+    std::string priors_version; // "priors 1.3"
 
     const Athlete* athlete(const std::string& name_or_id) const;
     const Series* one_series(const std::string& athlete, const std::string& test) const;
@@ -54,7 +60,8 @@ struct FittedVariances {
     RosterVariances variances;
 };
 std::shared_ptr<const FacilityView> build_view(RecordSet records, const ReferenceTables& tables,
-                                               std::map<std::string, FittedVariances>& fitted);
+                                               std::map<std::string, FittedVariances>& fitted,
+                                               std::vector<BlockChange> block_changes = {});
 
 // The series as it would be with one more result: for "what did this set move?" and "is this far from expected?".
 Series series_with(const Series& series, const TestResult& result, bool from_logged_set,

@@ -4,12 +4,28 @@
 
 namespace amentum {
 
+namespace {
+
+std::string answered_words(const Finding& finding) {
+    if (!finding.answer)
+        return "";
+    return "Answered for by " + finding.answer->coach + " on " + finding.answer->recorded.text() + ": " +
+           finding.answer->reason;
+}
+
+} // namespace
+
 std::vector<ShownFinding> shown_findings(const std::vector<Finding>& findings) {
     std::vector<ShownFinding> shown;
     for (const auto& f : findings)
         shown.push_back({word(f.severity), f.sentence, f.rule, f.source, f.what_to_do,
-                         f.place.week.value_or(0), f.place.session.value_or(0), f.place.order.value_or(0)});
+                         f.place.week.value_or(0), f.place.session.value_or(0), f.place.order.value_or(0),
+                         f.code, word(f.may_answer), answered_words(f)});
     return shown;
+}
+
+CareRecord care_record(const ReferenceTables& tables, const FacilityView& view) {
+    return {tables.pain_blocks, view.records.pains, view.records.clearances, view.records.stops_answered};
 }
 
 std::vector<ShownFinding> block_findings(const Workplace::Inside& inside, const FacilityView& view,
@@ -23,7 +39,7 @@ std::vector<ShownFinding> block_findings(const Workplace::Inside& inside, const 
         if (override_kept.athlete == athlete.id)
             overrides.push_back(override_kept);
     return shown_findings(check_block(block, athlete, kit, inside.tables.exercises, inside.tables.cautions,
-                                      calendar, overrides, inside.today()));
+                                      calendar, overrides, inside.today(), care_record(inside.tables, view)));
 }
 
 } // namespace amentum

@@ -2,10 +2,11 @@
 
 #include "inference/test_scale.h"
 #include "operations/inside/embedded_data.h"
+#include "operations/inside/local_day.h"
+#include "operations/inside/squad_job.h"
 
 #include <chrono>
 #include <cmath>
-#include <ctime>
 #include <stdexcept>
 
 namespace amentum {
@@ -21,7 +22,11 @@ ReferenceTables parsed_tables() {
 } // namespace
 
 Workplace::Workplace(const Opening& opening)
-    : inside_(new Inside{Store(opening.store_file), built_in_tables(), opening.today}) {}
+    : inside_(new Inside{Store(opening.store_file), built_in_tables(), opening.today}) {
+    inside_->squad_job = std::make_shared<SquadJob>();
+    if (const auto facility = inside_->store.facility())
+        inside_->zone = facility->time_zone;
+}
 
 Workplace::~Workplace() = default;
 
@@ -35,23 +40,34 @@ void Workplace::put_on_table(const std::string& file_name) {
     inside_->files_on_table.insert(file_name);
 }
 
+void Workplace::tell_progress_to(std::function<void(double share)> listener) {
+    inside_->fit_job.listener = listener;
+    inside_->squad_job->tell(std::move(listener));
+}
+
+std::chrono::sys_seconds Workplace::Inside::now() const {
+    using namespace std::chrono;
+    if (fixed_today)
+        return sys_seconds(days(fixed_today->days_since_1970())) + hours(12);
+    return floor<seconds>(system_clock::now());
+}
+
 Date Workplace::Inside::today() const {
     if (fixed_today)
         return *fixed_today;
-    const std::time_t now = std::time(nullptr);
-    std::tm local{};
-    localtime_r(&now, &local);
-    using namespace std::chrono;
-    return Date::from(year(local.tm_year + 1900) / month(static_cast<unsigned>(local.tm_mon + 1)) /
-                      day(static_cast<unsigned>(local.tm_mday)));
+    const std::lock_guard lock(zoning);
+    const auto there = zone.empty() ? Result<Date>(day_of_this_computer(now())) : local_day(zone, now());
+    return there ? *there : day_of_this_computer(now());
 }
 
 std::shared_ptr<const FacilityView> Workplace::Inside::view() {
     const std::lock_guard lock(viewing);
     const auto version = store.version();
     if (!latest || version != latest_version) {
-        latest = build_view(store.load_all(), tables, fitted);
+        latest = build_view(store.load_all(), tables, fitted, store.list_block_changes());
         latest_version = version;
+        const std::lock_guard zone_lock(zoning);
+        zone = latest->records.facility ? latest->records.facility->time_zone : "";
     }
     return latest;
 }
@@ -59,10 +75,18 @@ std::shared_ptr<const FacilityView> Workplace::Inside::view() {
 std::shared_ptr<const RosterModel> Workplace::Inside::roster_model() {
     const auto now = view();
     const std::lock_guard lock(modelling);
-    if (modelled_view != now) {
-        modelled = std::make_shared<const RosterModel>(fit_roster_model(*now, tables));
-        modelled_view = now;
-    }
+    if (modelled_view == now)
+        return modelled;
+    auto model = std::make_shared<RosterModel>(gather_roster(*now, tables));
+    auto earlier = modelled ? modelled->kept : nullptr;
+    if (!earlier)
+        if (const auto text = store.load_roster_fit())
+            if (auto kept = parse_kept_fit(*text))
+                earlier = std::make_shared<const KeptFit>(*std::move(kept));
+    if (!take_over_fit(*model, earlier))
+        fit_roster_model(*model, {run_on_threads, {}, earlier ? &earlier->fit.mode : nullptr});
+    modelled = model;
+    modelled_view = now;
     return modelled;
 }
 

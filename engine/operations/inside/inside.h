@@ -2,6 +2,8 @@
 #pragma once
 
 #include "operations/inside/facility_view.h"
+#include "operations/inside/fit_job.h"
+#include "operations/inside/held_back.h"
 #include "operations/inside/roster_model.h"
 #include "operations/shown.h"
 #include "operations/workplace.h"
@@ -9,18 +11,23 @@
 #include "store/store.h"
 #include "values/interval.h"
 
+#include <chrono>
 #include <memory>
 #include <mutex>
 #include <set>
 
 namespace amentum {
 
+class SquadJob;
+struct RosterAnswer;
+
 struct Workplace::Inside {
     Store store;
     ReferenceTables tables;
     std::optional<Date> fixed_today;
 
-    Date today() const;
+    std::chrono::sys_seconds now() const;       // noon, Greenwich, of a fixed day
+    Date today() const;                         // of the facility's time zone
     std::shared_ptr<const FacilityView> view(); // as of the last committed write
     Facility facility();
 
@@ -30,17 +37,32 @@ struct Workplace::Inside {
 
     std::mutex writing = {}; // one operation writes at a time; reading goes on beside it
 
+    mutable std::mutex zoning = {};
+    std::string zone = {}; // of the facility, as of the last view; empty: the computer's own
+
     // The view of the last version seen, and the variances fitted so far; guarded by `viewing`.
     std::mutex viewing = {};
     std::shared_ptr<const FacilityView> latest = {};
     std::int64_t latest_version = -1;
     std::map<std::string, FittedVariances> fitted = {};
 
-    // The joint model of the last version asked about; fitting it takes up to a second, so it is kept.
+    // The joint model of the last version asked about; fitting it takes seconds, so it is kept, in the store too (fit_roster).
     std::shared_ptr<const RosterModel> roster_model();
     std::mutex modelling = {};
     std::shared_ptr<const RosterModel> modelled = {};
     std::shared_ptr<const FacilityView> modelled_view = {};
+
+    // The roster of the last view asked about: its limiters take a third of a second.
+    std::mutex listing = {};
+    std::shared_ptr<const FacilityView> listed_view = {};
+    std::shared_ptr<const RosterAnswer> listed = {};
+
+    // The last test days held back, of the last model asked about.
+    std::mutex holding = {};
+    std::shared_ptr<const HeldBack> held = {};
+
+    FitJob fit_job = {}; // these last: they end before what they work on
+    std::shared_ptr<SquadJob> squad_job;
 };
 
 const ReferenceTables& built_in_tables();

@@ -1,6 +1,8 @@
 #include "operations/inside/limiter_answer.h"
 
 #include "operations/inside/limiter_work.h"
+#include "operations/inside/test_days.h"
+#include "operations/inside/test_worth.h"
 #include "reports/sentences.h"
 #include "values/shortest_decimal.h"
 
@@ -15,21 +17,17 @@ std::string quality_name(const ReferenceTables& tables, const std::string& key) 
     return quality ? quality->name : key;
 }
 
-// The test of a quality this roster knows best, so that the new value has something to be compared with.
-const TestKind* test_for(const FacilityView& view, const ReferenceTables& tables,
-                         const std::string& quality) {
-    const TestKind* best = nullptr;
-    int most = -1;
-    for (const auto& kind : tables.test_kinds) {
-        if (kind.quality != quality)
-            continue;
-        int tested = 0;
-        for (const auto& [key, series] : view.series)
-            tested += key.second == kind.key && !series.trajectory.empty();
-        if (tested > most)
-            most = tested, best = &kind;
-    }
-    return best;
+// The test most worth doing before the next choice, by the same reckoning as next_test.
+std::optional<TestWorth> test_most_worth(const Workplace::Inside& inside, const FacilityView& view,
+                                         const Athlete& athlete, const LimiterWork& work) {
+    const Date today = inside.today(), choice = usual_choice_day(view, athlete, today).day;
+    const auto worth =
+        worth_of_tests(view, inside.tables, athlete, work, today, choice - today, [&](const TestKind& kind) {
+            const auto free = last_free_day(view, inside.tables, athlete, kind, today, choice);
+            return free.day ? std::optional(*free.day - today) : std::nullopt;
+        });
+    return !worth.empty() && worth.front().value > least_worth_of_test ? std::optional(worth.front())
+                                                                       : std::nullopt;
 }
 
 LimiterLine line_of(const ReferenceTables& tables, const LimiterGain& gain, const LimiterWork& work,
@@ -86,6 +84,10 @@ std::vector<std::string> words_of_answer(const FindLimitersAnswer& answer, const
     std::vector<std::string> words{leading_words(work, answer.limiters.front(), speed)};
     if (!work.answer.can_tell)
         words.push_back(likely_among(answer));
+    if (!work.answer.can_tell && work.answer.value_of_knowing <= work.smallest_worthwhile / 2)
+        words.push_back(
+            "Among those the choice matters little: training the first and being wrong costs less on average "
+            "than half of what is worth noticing.");
     if (!answer.test_next.empty())
         words.push_back(answer.test_next_words);
     words.push_back("Not knowing which is best costs " +
@@ -103,8 +105,8 @@ std::vector<std::string> words_of_answer(const FindLimitersAnswer& answer, const
 } // namespace
 
 FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const FacilityView& view,
-                                  const Athlete& athlete) {
-    const auto work = limiter_work(view, inside.tables, athlete, inside.today());
+                                  const RosterModel& model, const Athlete& athlete) {
+    const auto work = limiter_work(view, inside.tables, model, athlete, inside.today());
     const auto facility = view.records.facility.value_or(Facility{"This facility"});
     const auto speed = shown_unit(TestUnit::metre_per_second, facility);
     FindLimitersAnswer answer{};
@@ -117,14 +119,11 @@ FindLimitersAnswer limiter_answer(const Workplace::Inside& inside, const Facilit
     answer.verdict = work.answer.can_tell ? answer.limiters.front().quality : "cannot_tell";
     answer.value_of_knowing = {work.answer.value_of_knowing * speed.factor, 0,
                                work.answer.value_of_knowing * speed.factor, speed.unit, 2};
-    if (work.answer.test_next) {
-        const TestKind* kind = test_for(view, inside.tables, *work.answer.test_next);
-        if (kind) {
-            answer.test_next = kind->key;
-            answer.test_next_words = "Test this next: " + kind->name + " (" +
-                                     quality_name(inside.tables, kind->quality) +
-                                     "); it would sharpen the choice most.";
-        }
+    if (const auto worth = test_most_worth(inside, view, athlete, work)) {
+        answer.test_next = worth->kind->key;
+        answer.test_next_words = "Test this next: " + worth->kind->name + " (" +
+                                 quality_name(inside.tables, worth->quality) +
+                                 "); it would sharpen the choice most.";
     }
     answer.words = words_of_answer(answer, work, speed);
     return answer;

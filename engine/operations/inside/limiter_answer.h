@@ -6,7 +6,8 @@
 
 namespace amentum {
 
-FindLimitersAnswer limiter_answer(const Workplace::Inside&, const FacilityView&, const Athlete&);
+FindLimitersAnswer limiter_answer(const Workplace::Inside&, const FacilityView&, const RosterModel&,
+                                  const Athlete&);
 std::string
 short_limiter_words(const FindLimitersAnswer&); // "Single-leg strength (71 %)"; "cannot tell; next test: ..."
 

@@ -25,15 +25,15 @@ bool has_line(const auto& table, const std::string& quality) {
     return false;
 }
 
-std::string model_of(const FacilityView& view, const ReferenceTables& tables, const Athlete& athlete) {
+std::string model_of(const FacilityView& view, const Athlete& athlete) {
     std::uint64_t data = seed, priors = seed;
     for (const auto& [key, series] : view.series)
         if (key.first == athlete.id.text)
             for (const auto& value : series.values)
                 data = seed_from(data, std::to_string(value.value));
-    for (const auto& prior : tables.velocity_priors)
+    for (const auto& prior : view.velocity_priors)
         priors = seed_from(priors, prior.quality + std::to_string(prior.mean) + std::to_string(prior.sd));
-    return "limiters 1, priors " + std::to_string(priors % 1000000) + ", data " +
+    return "limiters 2, " + view.priors_version + " (" + std::to_string(priors % 1000000) + "), data " +
            std::to_string(data % 1000000) + ", seed " + std::to_string(seed);
 }
 
@@ -68,8 +68,46 @@ ReferenceLevel level_in(const FacilityView& view, const TestKind& kind, const At
                                     level_today(view.one_series(athlete.id.text, kind.key), today));
 }
 
-LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables, const Athlete& athlete,
-                         Date today) {
+namespace {
+
+// What the joint model says of each quality of the question it has: own slope, attainable change, and how the slopes'
+// doubts go together.
+void add_roster_slopes(const RosterModel& model, const FacilityView& view, const Athlete& athlete,
+                       LimiterQuestion& question) {
+    const auto& fit = *model.fit;
+    const auto& own = model.slopes_of(athlete.id.text);
+    const std::size_t n = question.qualities.size(), p = model.qualities.size();
+    std::vector<std::optional<std::size_t>> in_fit(n);
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t k = 0; k < p; ++k)
+            if (model.qualities[k].quality->key == question.qualities[i].quality)
+                in_fit[i] = k;
+    question.slope_correlation.assign(n * n, 0);
+    for (std::size_t i = 0; i < n; ++i) {
+        question.slope_correlation[i * n + i] = 1;
+        if (!in_fit[i])
+            continue;
+        const std::size_t k = *in_fit[i];
+        auto& state = question.qualities[i];
+        const double to_sds = fit.between_sd[k + 1] / question.velocity_spread;
+        state.slope = Estimate{own[k].value * to_sds, own[k].standard_error * to_sds};
+        state.information = fit.within_learned[k];
+        for (const auto& published : view.attainable_changes)
+            if (published.quality == state.quality)
+                state.attainable = attainable_here(fit.drift_sd[k + 1] / fit.between_sd[k + 1],
+                                                   model.qualities[k].athletes, published);
+        for (std::size_t j = 0; j < i; ++j)
+            if (in_fit[j])
+                question.slope_correlation[i * n + j] = question.slope_correlation[j * n + i] =
+                    fit.within_covariance[k * p + *in_fit[j]] /
+                    (own[k].standard_error * own[*in_fit[j]].standard_error);
+    }
+}
+
+} // namespace
+
+LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables, const RosterModel& model,
+                         const Athlete& athlete, Date today) {
     LimiterWork work{};
     const TestKind* velocity = tables.test_kind("throwing_velocity");
     const auto velocity_level = level_in(view, *velocity, athlete, today);
@@ -81,8 +119,8 @@ LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables
     LimiterQuestion question{{},   work.velocity_spread,  work.smallest_worthwhile, work.under_18,
                              seed, athlete.training_years};
     for (const auto& quality : tables.qualities) {
-        if (!quality.trainable || !has_line(tables.velocity_priors, quality.key) ||
-            !has_line(tables.attainable_changes, quality.key))
+        if (!quality.trainable || !has_line(view.velocity_priors, quality.key) ||
+            !has_line(view.attainable_changes, quality.key))
             continue;
         const Series* series = view.spoken_for(athlete.id.text, quality.key);
         ReferenceLevel level{
@@ -92,8 +130,10 @@ LimiterWork limiter_work(const FacilityView& view, const ReferenceTables& tables
         question.qualities.push_back({quality.key, level.z, series != nullptr});
         work.levels[quality.key] = level;
     }
-    work.answer = estimate_limiters(question, tables.velocity_priors, tables.attainable_changes);
-    work.model = model_of(view, tables, athlete);
+    if (model.fit)
+        add_roster_slopes(model, view, athlete, question);
+    work.answer = estimate_limiters(question, view.velocity_priors, view.attainable_changes);
+    work.model = model_of(view, athlete) + (model.fit ? "; " + model.kept->version : "");
     return work;
 }
 

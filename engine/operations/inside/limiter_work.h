@@ -4,6 +4,7 @@
 #include "inference/limiters.h"
 #include "inference/reference_level.h"
 #include "operations/inside/facility_view.h"
+#include "operations/inside/roster_model.h"
 
 #include <map>
 #include <string>
@@ -23,7 +24,9 @@ struct LimiterWork {
     std::string model;
 };
 
-LimiterWork limiter_work(const FacilityView&, const ReferenceTables&, const Athlete&, Date today);
+// Slopes, their own share and attainable changes from the roster's joint model where its fit stands, else from the literature.
+LimiterWork limiter_work(const FacilityView&, const ReferenceTables&, const RosterModel&, const Athlete&,
+                         Date today);
 // Where the athlete stands in one test kind against the others here, on the kind's scale.
 ReferenceLevel level_in(const FacilityView&, const TestKind&, const Athlete&, Date today);
 BodySize body_of(const FacilityView&, const Athlete&, Date today);

@@ -3,6 +3,9 @@
 #include "guard_rails/check_throwing.h"
 #include "operations/inside/finding_answer.h"
 #include "reports/sentences.h"
+#include "throwing_workload/pitch_tables_in_force.h"
+
+#include <algorithm>
 
 namespace amentum {
 namespace {
@@ -15,31 +18,44 @@ std::vector<ThrowEntry> entries_of(const FacilityView& view, const Athlete& athl
     return entries;
 }
 
+std::string unknown_days_words(int unknown) {
+    if (unknown == 0)
+        return "";
+    return std::to_string(unknown) + (unknown == 1 ? " of these seven days is" : " of these seven days are") +
+           " of nobody's word. ";
+}
+
 } // namespace
 
 ThrowAccount throws_of(const FacilityView& view, const Athlete& athlete, Date today) {
     return measure_throws(entries_of(view, athlete), today);
 }
 
+std::string setting_words(ThrowSetting setting) {
+    std::string words = word(setting);
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
 std::string hard_throw_words(const ThrowAccount& account) {
-    std::string setting = account.last_hard_setting ? word(*account.last_hard_setting) : "";
-    if (setting.find('_') != std::string::npos)
-        setting[setting.find('_')] = ' ';
-    return describe_hard_throw(account.days_since_hard, account.last_hard, setting);
+    return describe_hard_throw(account.days_since_hard, account.last_hard,
+                               account.last_hard_setting ? setting_words(*account.last_hard_setting) : "");
 }
 
 std::string throwing_words(const ThrowAccount& account) {
     if (account.days.empty())
         return "No throws are recorded.";
     return std::to_string(account.last_7_days) + " throws in the last 7 days, " +
-           std::to_string(account.the_7_before) + " in the 7 before; " + hard_throw_words(account) +
-           ". Throws nobody wrote down are not in it.";
+           std::to_string(account.the_7_before) + " in the 7 before; " + hard_throw_words(account) + ". " +
+           unknown_days_words(account.unknown_last_7) + "Throws nobody wrote down are not in it.";
 }
 
 std::vector<ShownFinding> throwing_findings(const Workplace::Inside& inside, const FacilityView& view,
                                             const Athlete& athlete, Date today) {
-    return shown_findings(
-        check_throwing(athlete, entries_of(view, athlete), inside.tables.pitch_rules, today));
+    const auto tables = pitch_tables_in_force(inside.tables.pitch_rules, view.records.pitch_tables);
+    const auto entries = entries_of(view, athlete);
+    const CareRecord care = care_record(inside.tables, view);
+    return shown_findings(check_throwing({athlete, entries, tables, view.records.teams, care, today}));
 }
 
 std::vector<std::string> stop_and_refer_words(const ReferenceTables& tables) {

@@ -8,6 +8,7 @@
 namespace amentum {
 
 ThrowAccount throws_of(const FacilityView&, const Athlete&, Date today);
+std::string setting_words(ThrowSetting); // "flat ground"
 std::string hard_throw_words(const ThrowAccount&);
 std::string throwing_words(const ThrowAccount&); // with this week's and last week's throws
 std::vector<ShownFinding> throwing_findings(const Workplace::Inside&, const FacilityView&, const Athlete&,

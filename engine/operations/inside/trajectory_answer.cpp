@@ -60,7 +60,7 @@ std::vector<ShownTest> tests_of(const Series& series, const Facility& facility) 
 }
 
 ShownTrajectory trajectory_answer(const Workplace::Inside& inside, const FacilityView& view,
-                                  const Athlete& athlete, const Series& series) {
+                                  const RosterModel& model, const Athlete& athlete, const Series& series) {
     const auto facility = view.records.facility.value_or(Facility{"This facility"});
     const auto& kind = *series.kind;
     const auto unit = shown_unit(kind.unit, facility);
@@ -79,7 +79,7 @@ ShownTrajectory trajectory_answer(const Workplace::Inside& inside, const Facilit
     shown.now =
         shown_state(kind, series.trajectory.front().state_on(inside.today().days_since_1970()), facility);
     if (series.values.size() >= 2) {
-        const auto change = change_answer(inside, view, athlete, series, 0, series.values.size() - 1);
+        const auto change = change_answer(inside, view, model, athlete, series, 0, series.values.size() - 1);
         for (const auto& sentence : change.words)
             shown.change_words += (shown.change_words.empty() ? "" : " ") + sentence;
         shown.change_verdict = change.verdict;

@@ -6,8 +6,8 @@
 
 namespace amentum {
 
-ShownTrajectory trajectory_answer(const Workplace::Inside&, const FacilityView&, const Athlete&,
-                                  const Series&);
+ShownTrajectory trajectory_answer(const Workplace::Inside&, const FacilityView&, const RosterModel&,
+                                  const Athlete&, const Series&);
 std::vector<ShownPoint> curve_of(const Series&, const Facility&, Date today);
 std::vector<ShownTest> tests_of(const Series&, const Facility&);
 

@@ -164,6 +164,7 @@ struct World {
         r.maxima = {{"hex_low_max", {180, 6}}, {"squat_max", {140, 5}}, {"split_max", {70, 4}},
                     {"pull_max", {115, 4}},    {"row_max", {60, 3}},    {"press_max", {70, 3}}};
         r.body_mass = Estimate{88, 0.5};
+        r.moves = 20'000; // the gym is small
         return r;
     }
     CalendarEntry entry(int days_after_start, DayKind kind, int length = 1) const {

@@ -1,6 +1,5 @@
 // Each step of the planner by itself, against numbers worked by hand.
 #include "planning/calendar_days.h"
-#include "planning/dose.h"
 #include "planning/exercise_classes.h"
 #include "planning/methods.h"
 #include "planning/plan_sets.h"

@@ -56,7 +56,7 @@ struct CellsOf {
     const NamesOf& names;
 
     Cells operator()(const Facility& f) const {
-        return {f.name, word(f.mass_unit), word(f.speed_unit), word(f.length_unit)};
+        return {f.name, word(f.mass_unit), word(f.speed_unit), word(f.length_unit), f.time_zone};
     }
     Cells operator()(const ItemOfKit& k) const {
         if (!k.item)
@@ -107,10 +107,26 @@ struct CellsOf {
                 r.note};
     }
     Cells operator()(const ThrowEntry& t) const {
-        return {
-            names.athlete(t.athlete), t.date.text(),          word(t.setting),           cell(t.count),
-            cell(t.effort),           cell(t.speed),          cell(t.distance),          cell(t.ball_mass),
-            cell(t.soreness_before),  cell(t.soreness_after), cell(t.soreness_next_day), t.note};
+        return {names.athlete(t.athlete),
+                t.date.text(),
+                word(t.setting),
+                cell(t.count),
+                cell(t.effort),
+                cell(t.speed),
+                cell(t.distance),
+                cell(t.ball_mass),
+                cell(t.soreness_before),
+                cell(t.soreness_after),
+                cell(t.soreness_next_day),
+                t.note,
+                cell(t.occasion),
+                t.team,
+                t.game,
+                cell(t.outs),
+                cell(t.before_last_batter),
+                cell(t.outs_caught),
+                t.accuracy,
+                t.device};
     }
     Cells operator()(const CalendarEntry& e) const {
         return {names.athlete(e.athlete), e.date.text(), word(e.kind), e.last_date.text(), e.note};
@@ -156,6 +172,76 @@ struct CellsOf {
     Cells operator()(const Override& o) const {
         return {names.athlete(o.athlete), o.exercise, o.caution, o.date.text(), o.coach, o.reason};
     }
+    Cells operator()(const PriorEdit& e) const {
+        return {cell(e.number),
+                word(e.kind),
+                e.quality,
+                e.belief ? "no" : "yes",
+                e.belief ? cell(e.belief->mean) : "",
+                e.belief ? cell(e.belief->sd) : "",
+                e.author,
+                e.date.text(),
+                e.reason};
+    }
+    Cells operator()(const RowOfPitchTable& row) const {
+        const PitchTable& t = row.table;
+        Cells cells{cell(t.number), t.organisation, word(t.sport), t.author, t.date.text(), t.reason};
+        if (!row.rule) {
+            cells.resize(record_columns(RecordKind::pitch_rules).size());
+            return cells;
+        }
+        const PitchRule& r = *row.rule;
+        for (const int x : {r.year, r.age_low, r.age_high, r.daily_max})
+            cells.push_back(cell(x));
+        for (const auto& x : r.rest_to)
+            cells.push_back(cell(x));
+        for (const auto& x : {r.game_max, r.third_day_max, r.most_days_running, r.yearly_innings})
+            cells.push_back(cell(x));
+        cells.insert(cells.end(), {r.note, joined(r.sources, "\n"), cell(r.age_month), cell(r.age_day),
+                                   word(r.second_game), word(r.last_batter), cell(r.no_catching_from),
+                                   cell(r.no_pitching_caught), cell(r.months_off), cell(r.months_off_running),
+                                   word(r.months_off_from)});
+        return cells;
+    }
+    Cells operator()(const TeamPlace& p) const {
+        return {names.athlete(p.athlete), p.team, p.organisation, p.date.text(),
+                p.last_date ? p.last_date->text() : ""};
+    }
+    Cells operator()(const PainEntry& p) const {
+        return {names.athlete(p.athlete),
+                cell(p.number),
+                p.date.text(),
+                word(p.region),
+                p.sign,
+                p.words,
+                p.noted_by};
+    }
+    Cells operator()(const PainClearance& c) const {
+        return {names.athlete(c.athlete), cell(c.number), c.date.text(), c.cleared_by, c.recorded_by,
+                c.recorded.text(),        c.words};
+    }
+    Cells operator()(const StepOfThrows& on) const {
+        const ThrowSteps& s = on.steps;
+        const ThrowStep none{0, {}, {}, ""};
+        const ThrowStep& step = on.step ? *on.step : none;
+        return {names.athlete(s.athlete),
+                cell(s.number),
+                on.step ? cell(on.place) : "",
+                word(s.origin),
+                s.author,
+                s.start.text(),
+                cell(s.days_between),
+                on.step ? cell(step.throws) : "",
+                cell(step.distance),
+                cell(step.effort),
+                step.words,
+                s.note,
+                s.recorded_by,
+                s.recorded.text()};
+    }
+    Cells operator()(const StopAnswered& s) const {
+        return {names.athlete(s.athlete), s.code, s.date.text(), s.reason, s.coach, s.recorded.text()};
+    }
 };
 
 template <class Record>
@@ -168,6 +254,25 @@ void append_items(std::vector<RecordOnLine>& all, const Kit& kit) {
         all.push_back(ItemOfKit{kit.id, kit.name, kit.unit, {}});
     for (const auto& item : kit.items)
         all.push_back(ItemOfKit{kit.id, kit.name, kit.unit, item});
+}
+
+void append_rows(std::vector<RecordOnLine>& all, PitchTable table) {
+    const auto rules = std::move(table.rules);
+    table.rules.clear();
+    if (rules.empty())
+        all.push_back(RowOfPitchTable{table, {}});
+    for (const auto& rule : rules)
+        all.push_back(RowOfPitchTable{table, rule});
+}
+
+void append_steps(std::vector<RecordOnLine>& all, ThrowSteps set) {
+    const auto steps = std::move(set.steps);
+    set.steps.clear();
+    if (steps.empty())
+        all.push_back(StepOfThrows{set, 0, {}});
+    int place = 0;
+    for (const auto& step : steps)
+        all.push_back(StepOfThrows{set, ++place, step});
 }
 
 Block without_lines(Block block) {
@@ -237,6 +342,29 @@ std::vector<RecordOnLine> records_on_lines(RecordKind kind, const RecordSet& rec
         break;
     case RecordKind::overrides:
         append(all, records.overrides);
+        break;
+    case RecordKind::prior_edits:
+        append(all, records.prior_edits);
+        break;
+    case RecordKind::pitch_rules:
+        for (const auto& table : records.pitch_tables)
+            append_rows(all, table);
+        break;
+    case RecordKind::teams:
+        append(all, records.teams);
+        break;
+    case RecordKind::pains:
+        append(all, records.pains);
+        break;
+    case RecordKind::clearances:
+        append(all, records.clearances);
+        break;
+    case RecordKind::throw_steps:
+        for (const auto& set : records.throw_steps)
+            append_steps(all, set);
+        break;
+    case RecordKind::stops_answered:
+        append(all, records.stops_answered);
         break;
     }
     return all;

@@ -24,9 +24,22 @@ struct LineOfBlock {
     BlockLine line;
 };
 
+// `table` has no rules, `steps` no steps: they are lines of their own, or none when there are none.
+struct RowOfPitchTable {
+    PitchTable table;
+    std::optional<PitchRule> rule;
+};
+
+struct StepOfThrows {
+    ThrowSteps steps;
+    int place; // 1 ...; 0: there are none
+    std::optional<ThrowStep> step;
+};
+
 // What one line of a file holds. A Block here has no lines: they are lines of another file.
 using RecordOnLine = std::variant<Facility, ItemOfKit, Athlete, Reading, ThrowEntry, CalendarEntry, Block,
-                                  LineOfBlock, SetDone, Override>;
+                                  LineOfBlock, SetDone, Override, PriorEdit, RowOfPitchTable, TeamPlace,
+                                  PainEntry, PainClearance, StepOfThrows, StopAnswered>;
 
 // Ids as the names that files say.
 struct NamesOf {

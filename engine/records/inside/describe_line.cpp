@@ -1,6 +1,8 @@
 // What a line would do, in the units the file speaks.
 #include "records/inside/read_line.h"
 
+#include "values/shortest_decimal.h"
+
 namespace amentum {
 namespace {
 
@@ -61,7 +63,10 @@ struct Describe {
     }
     LineWords operator()(const ThrowEntry& t) const {
         const std::string soreness = reader.said("soreness_after");
-        return {"throws", listed({name(t.athlete), t.date.text(), spaced(word(t.setting)),
+        const std::string which = t.occasion > 1 ? " " + std::to_string(t.occasion) : "";
+        if (t.setting == ThrowSetting::none)
+            return {"a day without throws", listed({name(t.athlete), t.date.text()})};
+        return {"throws", listed({name(t.athlete), t.date.text(), spaced(word(t.setting)) + which,
                                   std::to_string(t.count) + " throws", reader.said("speed"),
                                   soreness.empty() ? "" : "soreness after " + soreness})};
     }
@@ -90,6 +95,45 @@ struct Describe {
     LineWords operator()(const Override& o) const {
         return {"an overridden caution",
                 listed({name(o.athlete), exercise(o.exercise), o.caution, o.coach, o.reason})};
+    }
+    LineWords operator()(const PriorEdit& e) const {
+        const std::string now =
+            e.belief ? format_shortest(e.belief->mean) + " give or take " + format_shortest(e.belief->sd)
+                     : "back to the published value";
+        return {"a change of a prior", listed({"edit " + std::to_string(e.number), spaced(word(e.kind)),
+                                               e.quality, now, e.author, e.reason})};
+    }
+    LineWords operator()(const RowOfPitchTable& row) const {
+        const PitchTable& t = row.table;
+        const std::string what = row.rule ? "ages " + std::to_string(row.rule->age_low) + " to " +
+                                                std::to_string(row.rule->age_high) + ", at most " +
+                                                std::to_string(row.rule->daily_max) + " pitches a day"
+                                          : "back to the table that came with the program";
+        return {"a row of a pitch table", listed({"table " + std::to_string(t.number), t.organisation,
+                                                  word(t.sport), what, t.author, t.reason})};
+    }
+    LineWords operator()(const TeamPlace& p) const {
+        return {"a place in a team", listed({name(p.athlete), p.team, p.organisation, "from " + p.date.text(),
+                                             p.last_date ? "to " + p.last_date->text() : ""})};
+    }
+    LineWords operator()(const PainEntry& p) const {
+        return {"a pain entry", listed({name(p.athlete), "entry " + std::to_string(p.number), p.date.text(),
+                                        spaced(word(p.region)), p.words})};
+    }
+    LineWords operator()(const PainClearance& c) const {
+        return {"a clearance", listed({name(c.athlete), "entry " + std::to_string(c.number), c.date.text(),
+                                       "by " + c.cleared_by, "recorded by " + c.recorded_by})};
+    }
+    LineWords operator()(const StepOfThrows& on) const {
+        const std::string what =
+            on.step ? "step " + std::to_string(on.place) + ": " + std::to_string(on.step->throws) + " throws"
+                    : "no steps any more";
+        return {"steps back to throwing",
+                listed({name(on.steps.athlete), "set " + std::to_string(on.steps.number),
+                        "by " + on.steps.author, what})};
+    }
+    LineWords operator()(const StopAnswered& s) const {
+        return {"an answered stop", listed({name(s.athlete), s.date.text(), s.code, s.coach, s.reason})};
     }
 };
 

@@ -12,8 +12,8 @@ std::string line_of(const CsvTable& table) {
     return "line " + std::to_string(table.header_line);
 }
 
-std::optional<FileColumn> column_named(RecordKind kind, const std::string& name) {
-    for (const auto& column : record_columns(kind)) {
+std::optional<FileColumn> column_named(const KnownColumns& known, const std::string& name) {
+    for (const auto& column : *known.columns) {
         const auto units = units_of(column.holds);
         const auto names = header_names(column);
         const auto found = std::find(names.begin(), names.end(), lower_case(name));
@@ -25,26 +25,27 @@ std::optional<FileColumn> column_named(RecordKind kind, const std::string& name)
     return std::nullopt;
 }
 
-Refusal refuse_column(RecordKind kind, const CsvTable& table, const std::string& given) {
-    std::vector<std::string> known;
-    for (const auto& column : record_columns(kind))
+Refusal refuse_column(const KnownColumns& known, const CsvTable& table, const std::string& given) {
+    std::vector<std::string> names;
+    for (const auto& column : *known.columns)
         for (auto& name : header_names(column))
-            known.push_back(std::move(name));
-    std::string sentence = "A file of " + word(kind) + " has no column \"" + given + "\".";
-    if (const RecordColumn* bare = find_column(kind, lower_case(given));
+            names.push_back(std::move(name));
+    std::string sentence = "A file of " + known.file_of + " has no column \"" + given + "\".";
+    if (const RecordColumn* bare = find_column(*known.columns, lower_case(given));
         bare && !units_of(bare->holds).empty())
         sentence += " Its unit belongs into its name: \"" + header_names(*bare).front() + "\".";
-    else if (const auto near = nearest_name(given, known))
+    else if (const auto near = nearest_name(given, names))
         sentence += " Did you mean \"" + *near + "\"?";
     std::string allowed;
-    for (const auto& column : record_columns(kind))
+    for (const auto& column : *known.columns)
         allowed += (allowed.empty() ? "" : ", ") + header_names(column).front();
     return {RefusalCode::unknown_field, sentence, line_of(table), given, allowed};
 }
 
-std::vector<Refusal> check_columns(RecordKind kind, const CsvTable& table, const FileLayout& layout) {
+std::vector<Refusal> check_columns(const KnownColumns& known, const CsvTable& table,
+                                   const FileLayout& layout) {
     std::vector<Refusal> refusals;
-    for (const auto& column : record_columns(kind)) {
+    for (const auto& column : *known.columns) {
         const bool there = std::any_of(layout.columns.begin(), layout.columns.end(),
                                        [&](const FileColumn& each) { return each.column == &column; });
         if (there || column.need == Need::optional)
@@ -133,15 +134,15 @@ std::string lower_case(std::string_view text) {
     return lower;
 }
 
-LayoutOrRefusals parse_layout(RecordKind kind, const CsvTable& table) {
-    LayoutOrRefusals parsed{{kind, {}}, {}};
+LayoutOrRefusals parse_layout(const KnownColumns& known, const CsvTable& table) {
+    LayoutOrRefusals parsed{{known.columns, {}}, {}};
     for (const auto& name : table.header) {
-        const auto column = column_named(kind, name);
+        const auto column = column_named(known, name);
         if (!column)
-            parsed.refusals.push_back(refuse_column(kind, table, name));
+            parsed.refusals.push_back(refuse_column(known, table, name));
         parsed.layout.columns.push_back(column.value_or(FileColumn{nullptr, nullptr, name}));
     }
-    for (auto& refusal : check_columns(kind, table, parsed.layout))
+    for (auto& refusal : check_columns(known, table, parsed.layout))
         parsed.refusals.push_back(std::move(refusal));
     for (auto& refusal : check_doubles(table, parsed.layout))
         parsed.refusals.push_back(std::move(refusal));

@@ -16,8 +16,14 @@ struct FileColumn {
     std::string name;     // as the file's header has it
 };
 
+// The columns a file may have, and what it is called in a sentence: "A file of throws has no column ...".
+struct KnownColumns {
+    const std::vector<RecordColumn>* columns;
+    std::string file_of;
+};
+
 struct FileLayout {
-    RecordKind kind;
+    const std::vector<RecordColumn>* known;
     std::vector<FileColumn> columns; // in the file's order
     DecimalMark mark = DecimalMark::point;
     bool commas_are_unclear = false; // a comma in a number may be a decimal or a thousands mark
@@ -29,7 +35,7 @@ struct LayoutOrRefusals {
     std::vector<Refusal> refusals;
 };
 
-LayoutOrRefusals parse_layout(RecordKind kind, const CsvTable& table);
+LayoutOrRefusals parse_layout(const KnownColumns& known, const CsvTable& table);
 
 std::string trimmed(std::string_view text);    // without spaces and line breaks at both ends
 std::string lower_case(std::string_view text); // ASCII letters only

@@ -1,5 +1,6 @@
 #include "records/inside/line_reader.h"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 
@@ -51,16 +52,16 @@ std::optional<Q> made(std::optional<double> si, Q (*make)(double)) {
 } // namespace
 
 void LineReader::refuse(Refusal refusal) {
-    if (refusal_)
-        return;
     const std::string where = "line " + std::to_string(line());
     refusal.field = refusal.field.empty() ? where : where + ", " + file_name_of(refusal.field);
     refusal.sentence = "Line " + std::to_string(line()) + ": " + refusal.sentence;
-    refusal_ = std::move(refusal);
+    const auto same_field = [&](const Refusal& held) { return held.field == refusal.field; };
+    if (std::none_of(refusals_.begin(), refusals_.end(), same_field))
+        refusals_.push_back(std::move(refusal));
 }
 
 void LineReader::refuse_empty(const char* column) {
-    const RecordColumn* known = find_column(layout_->kind, column);
+    const RecordColumn* known = find_column(*layout_->known, column);
     assert(known);
     refuse(refuse_missing(file_name_of(column), known->meaning));
 }
@@ -73,7 +74,7 @@ std::optional<std::size_t> LineReader::filled_place(const std::string& column) c
 }
 
 const std::string* LineReader::filled(const std::string& column) const {
-    assert(find_column(layout_->kind, column));
+    assert(find_column(*layout_->known, column));
     const auto place = filled_place(column);
     return place ? &row_->fields[*place] : nullptr;
 }
@@ -218,7 +219,7 @@ std::string LineReader::file_name_of(const std::string& column) const {
     for (const auto& each : layout_->columns)
         if (each.column->name == column)
             return each.name;
-    const RecordColumn* known = find_column(layout_->kind, column);
+    const RecordColumn* known = find_column(*layout_->known, column);
     return known ? header_names(*known).front() : column;
 }
 

@@ -1,4 +1,5 @@
-// One line of a file, read cell by cell; the first fault found is the line's refusal and the rest is read on as absent.
+// One line of a file, read cell by cell; the first fault found is the line's refusal and the rest is read on as absent;
+// who wants every fault of a line reads on and asks for all.
 //
 // Columns are asked for by their bare name ("load"); which unit the file has is the layout's business. Ranges are in SI
 // and are said in the file's unit. A caller reads all it needs and then looks at `refusal` once.
@@ -20,8 +21,14 @@ public:
     LineReader(const FileLayout& layout, const CsvRow& row) : layout_(&layout), row_(&row) {}
 
     int line() const { return row_->line; }
-    const std::optional<Refusal>& refusal() const { return refusal_; }
-    // Field and sentence are completed with the line; only the first refusal counts.
+    // The first fault; nullopt when there is none.
+    std::optional<Refusal> refusal() const {
+        return refusals_.empty() ? std::nullopt : std::optional(refusals_.front());
+    }
+    const std::vector<Refusal>& refusals() const {
+        return refusals_;
+    } // one a field, in the order they were found
+    // Field and sentence are completed with the line.
     void refuse(Refusal refusal);
 
     std::string text(const char* column) const;                   // every character of it
@@ -68,7 +75,7 @@ private:
 
     const FileLayout* layout_;
     const CsvRow* row_;
-    std::optional<Refusal> refusal_;
+    std::vector<Refusal> refusals_;
 };
 
 template <class E>

@@ -2,6 +2,7 @@
 #include "records/inside/read_line.h"
 
 #include <algorithm>
+#include <cctype>
 
 namespace amentum {
 namespace {
@@ -106,6 +107,20 @@ void check_birth_date(LineReader& reader, Date birth, Date today) {
                        "birth_date", birth.text(), "ages 6 to 80"});
 }
 
+// Its characters only; whether there is such a zone is asked where a day is made of it.
+std::string read_time_zone(LineReader& reader) {
+    std::string zone = reader.tidy("time_zone");
+    const bool fit =
+        zone.size() <= limits::time_zone_characters && std::all_of(zone.begin(), zone.end(), [](char c) {
+            return std::string_view("_/+-").find(c) != std::string_view::npos ||
+                   (static_cast<unsigned char>(c) < 128 && std::isalnum(static_cast<unsigned char>(c)));
+        });
+    if (!fit)
+        reader.refuse({RefusalCode::wrong_type, "\"" + zone + "\" is not the name of a time zone.",
+                       "time_zone", zone, "a name such as America/Halifax; or empty"});
+    return zone;
+}
+
 } // namespace
 
 RecordOnLine read_facility(LineReader& reader, LinesBefore&) {
@@ -113,6 +128,7 @@ RecordOnLine read_facility(LineReader& reader, LinesBefore&) {
     facility.mass_unit = reader.choice<MassUnit>("mass_unit").value_or(facility.mass_unit);
     facility.speed_unit = reader.choice<SpeedUnit>("speed_unit").value_or(facility.speed_unit);
     facility.length_unit = reader.choice<LengthUnit>("length_unit").value_or(facility.length_unit);
+    facility.time_zone = read_time_zone(reader);
     return facility;
 }
 

@@ -81,4 +81,69 @@ std::vector<std::string> read_cautions(LineReader& reader, const LinesBefore& be
     return given;
 }
 
+std::string read_reason(LineReader& reader) {
+    std::string reason = reader.text("reason");
+    if (trimmed(reason).size() < limits::reason_characters)
+        reader.refuse({RefusalCode::missing_field, "Please say why, in a sentence.", "reason", reason,
+                       "at least 10 characters"});
+    return reason;
+}
+
+int read_running_number(LineReader& reader, LinesBefore& before, const std::string& of, const char* called) {
+    const int number = reader.needed_whole("number", limits::running_number);
+    int& last = before.numbers[of];
+    if (number > last + 1) {
+        const std::string next = std::to_string(last + 1);
+        reader.refuse({RefusalCode::missing_field,
+                       "Number " + std::to_string(number) + " comes before " + called + " " + next +
+                           " is held: numbers come in order, none left out.",
+                       "number", std::to_string(number), "up to " + next});
+    }
+    last = std::max(last, number);
+    return number;
+}
+
+Date read_day_recorded(LineReader& reader, const LinesBefore& before, const char* column) {
+    const Date day = reader.needed_date(column), today = before.context.today;
+    if (day > today)
+        reader.refuse({RefusalCode::impossible_date, "The day " + day.text() + " is after today.", column,
+                       day.text(), "up to " + today.text()});
+    return day;
+}
+
+int check_head(LineReader& reader, LinesBefore& before, const HeadOfLines& head) {
+    const auto [first, is_first] = before.heads.emplace(head.key, head.cells);
+    int& rows = before.rows[head.key];
+    if (!is_first && first->second != head.cells)
+        reader.refuse(
+            {RefusalCode::already_held,
+             "The lines above say something else of " + head.called + "; its lines repeat its head.",
+             "number", head.called, "the same beside every row"});
+    if (!is_first && (rows == 0 || !head.has_row))
+        reader.refuse(
+            {RefusalCode::already_held,
+             "A line of this file says that " + head.called + " has no rows, and another gives one.",
+             "number", head.called, "rows, or one line without"});
+    return rows += head.has_row ? 1 : 0;
+}
+
+LinesBefore lines_before(RecordKind kind, const ImportContext& context, const FileLayout& layout) {
+    const RecordSet& held = context.held;
+    LinesBefore before{context, layout, NamesOf(held)};
+    if (!held.prior_edits.empty())
+        before.last_prior_edit = held.prior_edits.back().number;
+    if (kind == RecordKind::throws)
+        for (const auto& each : held.throws)
+            before.throws[each.athlete.text + "\n" + each.date.text()].push_back(each);
+    if (kind == RecordKind::pitch_rules && !held.pitch_tables.empty())
+        before.numbers[""] = held.pitch_tables.back().number;
+    if (kind == RecordKind::pains)
+        for (const auto& each : held.pains)
+            before.numbers[each.athlete.text] = each.number;
+    if (kind == RecordKind::throw_steps)
+        for (const auto& each : held.throw_steps)
+            before.numbers[each.athlete.text] = each.number;
+    return before;
+}
+
 } // namespace amentum

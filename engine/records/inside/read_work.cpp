@@ -1,4 +1,4 @@
-// Tests, throws, days and sets: what was done, and when.
+// Tests, days and sets: what was done, and when.
 #include "records/inside/read_line.h"
 
 #include "inference/random_stream.h"
@@ -90,24 +90,6 @@ RecordOnLine read_reading(LineReader& reader, LinesBefore& before) {
     r.place = reader.choice<PlaceMeasured>("place_measured").value_or(PlaceMeasured::unknown);
     r.note = reader.text("note");
     return r;
-}
-
-RecordOnLine read_throws(LineReader& reader, LinesBefore& before) {
-    const AthleteId athlete = read_athlete_name(reader, before);
-    const Date date = read_day_lived(reader, before, athlete);
-    const auto setting = reader.needed_choice<ThrowSetting>("setting");
-    return ThrowEntry{athlete,
-                      date,
-                      setting,
-                      reader.needed_whole("count", limits::throws),
-                      reader.number("effort", limits::effort),
-                      reader.speed("speed", limits::speed_ms),
-                      reader.length("distance", limits::distance_m),
-                      reader.mass("ball_mass", limits::ball_mass_kg),
-                      reader.number("soreness_before", limits::soreness),
-                      reader.number("soreness_after", limits::soreness),
-                      reader.number("soreness_next_day", limits::soreness),
-                      reader.text("note")};
 }
 
 RecordOnLine read_calendar(LineReader& reader, LinesBefore& before) {

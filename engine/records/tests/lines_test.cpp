@@ -167,9 +167,10 @@ TEST_CASE("a block's lines stand within the block") {
     Gym with_block;
     with_block.held.blocks =
         with_block
-            .added(blocks, "block,athlete,kit,start,weeks,sessions_per_week,minutes,notes\n"
-                           "ona-1,Ona Reyes,Main hall,2026-03-02,4,3,60,\"No landmine here.\nOne day lost to "
-                           "travel.\"\n")
+            .added(RecordKind::blocks,
+                   "block,athlete,kit,start,weeks,sessions_per_week,minutes,notes\n"
+                   "ona-1,Ona Reyes,Main hall,2026-03-02,4,3,60,\"No landmine here.\nOne day lost to "
+                   "travel.\"\n")
             .blocks;
     REQUIRE(with_block.held.blocks.size() == 1);
     CHECK(with_block.held.blocks[0].notes ==
@@ -185,8 +186,9 @@ TEST_CASE("a block's lines stand within the block") {
     CHECK(with_block.refusal(block_lines, line("5", "2026-03-28")).field == "line 2, week");
     CHECK(with_block.refusal(block_lines, line("4", "2026-03-30")).field == "line 2, date");
     CHECK(with_block.refusal(block_lines, line("1", "2026-03-01")).allowed == "2026-03-02 to 2026-03-29");
-    CHECK(gym.refusal(blocks, "block,athlete,kit,start,weeks,sessions_per_week,minutes\nb,Ona Reyes,Main "
-                              "hall,2026-03-02,3,3,60\n")
+    CHECK(gym.refusal(RecordKind::blocks,
+                      "block,athlete,kit,start,weeks,sessions_per_week,minutes\nb,Ona Reyes,Main "
+                      "hall,2026-03-02,3,3,60\n")
               .field == "line 2, weeks");
 }
 
@@ -207,4 +209,33 @@ TEST_CASE("sets and overrides keep to their rules") {
     CHECK(gym.refusal(overrides,
                       header + "Ona Reyes,pull_up,sore_back,2026-03-02,Kim Osei,cleared by her clinician\n")
               .field == "line 2, caution");
+}
+
+TEST_CASE("edits of priors come in order, say who and why, and stay within what can be believed") {
+    const std::string header = "number,kind,quality,published,mean,sd,author,date,reason\n";
+    const std::string first =
+        "1,slope,jump_power,,0.3,0.2,Kim Osei,2026-03-02,ours jump more than they throw\n";
+    const auto refusal = [&](const std::string& line) {
+        return gym.refusal(prior_edits, header + line + "\n");
+    };
+    const auto added = gym.added(
+        prior_edits, header + first + "2,slope,jump_power,yes,,,Kim Osei,2026-03-02,back again for now\n");
+    REQUIRE(added.prior_edits.size() == 2);
+    CHECK(added.prior_edits[0].belief == PriorBelief{0.3, 0.2});
+    CHECK(!added.prior_edits[1].belief);
+    CHECK(refusal("2,slope,jump_power,,0.3,0.2,Kim Osei,2026-03-02,edit 1 is missing").field ==
+          "line 2, number");
+    CHECK(refusal("1,slope,throwing_velocity,,0.3,0.2,Kim Osei,2026-03-02,no such prior").code ==
+          RefusalCode::unknown_name);
+    CHECK(refusal("1,slope,jump_power,,1.3,0.2,Kim Osei,2026-03-02,more than all of it").field ==
+          "line 2, mean");
+    CHECK(refusal("1,slope,jump_power,,0.3,0,Kim Osei,2026-03-02,quite without doubt").field == "line 2, sd");
+    CHECK(refusal("1,slope,jump_power,,,0.2,Kim Osei,2026-03-02,forgot the mean of it").field ==
+          "line 2, mean");
+    CHECK(refusal("1,slope,jump_power,yes,0.3,0.2,Kim Osei,2026-03-02,both at the same time").field ==
+          "line 2, published");
+    CHECK(refusal("1,slope,jump_power,,0.3,0.2,,2026-03-02,nobody said this one").field == "line 2, author");
+    CHECK(refusal("1,slope,jump_power,,0.3,0.2,Kim Osei,2036-03-02,dated in ten years").field ==
+          "line 2, date");
+    CHECK(refusal("1,slope,jump_power,,0.3,0.2,Kim Osei,2026-03-02,because").field == "line 2, reason");
 }

@@ -193,6 +193,13 @@ TEST_CASE("a broken table is refused with file, line and column") {
           std::string::npos);
     CHECK(broken("pitch_rules.csv", "50,20,35,50", "50,20,15,50").field.find("rest_0_to") !=
           std::string::npos);
+    CHECK(broken("pitch_rules.csv", "2,60,,never", "2,60,02-29,never").allowed ==
+          "MM-DD, a day every year has");
+    CHECK(
+        broken("pitch_rules.csv", "2,60,,never", "2,60,05-01,never").field ==
+        "pitch_rules.csv, United States baseball guideline, 9 to 10 years, age_day"); // one day for the table
+    CHECK(broken("pitch_rules.csv", "85,30,45,60,75,85", "85,30,45,60,75,80").field ==
+          "pitch_rules.csv, Canada baseball rule, 12 to 13 years, rest_4_to");
     CHECK(broken("stop_and_refer.csv", "closing,", "ending,").code == RefusalCode::missing_field);
     CHECK(broken("cautions.csv", "every_thrower,", "\"every_thrower,").code == RefusalCode::unreadable_file);
 }
@@ -203,4 +210,59 @@ TEST_CASE("a missing file is named") {
     auto tables = parse_reference_tables(texts);
     REQUIRE_FALSE(tables);
     CHECK(tables.refusal().field == "cautions.csv");
+}
+
+TEST_CASE("every region of pain has its row, and blocks what a coach would expect, and no more") {
+    const auto t = tables_on_disk();
+    REQUIRE(t.pain_blocks.size() == words_of<PainRegion>.size());
+    const auto blocked = [&](PainRegion region, const char* exercise) {
+        const auto& row = t.pain_blocks.at(static_cast<std::size_t>(region));
+        REQUIRE(row.region == region);
+        REQUIRE_MESSAGE(t.exercise(exercise), exercise);
+        return blocks(row, *t.exercise(exercise));
+    };
+    // The arm: everything it holds, pulls, presses or throws; not the legs alone, nor the back on the floor.
+    for (const auto region : {PainRegion::shoulder, PainRegion::elbow, PainRegion::forearm_and_hand}) {
+        for (const auto* each :
+             {"pull_up_neutral", "row_band_split_stance", "push_up", "kneeling_overhead_throw",
+              "rotational_scoop_throw", "overhead_slam", "external_rotation_side_band",
+              "farmer_carry_hex_bar", "hex_bar_deadlift_high", "goblet_squat", "bird_dog", "cross_body_reach",
+              "chop_half_kneeling_band"})
+            CHECK_MESSAGE(blocked(region, each), each);
+        for (const auto* each : {"box_jump", "rfe_split_squat_body", "rfe_split_squat_safety_bar", "dead_bug",
+                                 "glute_bridge_single_leg", "hip_switch_sitting"})
+            CHECK_MESSAGE(!blocked(region, each), each);
+    }
+    CHECK(blocked(PainRegion::neck_and_upper_back, "back_squat_safety_bar"));
+    CHECK(blocked(PainRegion::neck_and_upper_back, "row_column_split_stance"));
+    for (const auto* each : {"hex_bar_deadlift_low", "back_squat_safety_bar", "rotational_scoop_throw",
+                             "countermovement_jump", "back_extension_hold_bench", "suitcase_carry_dumbbell"})
+        CHECK_MESSAGE(blocked(PainRegion::low_back, each), each);
+    CHECK_FALSE(blocked(PainRegion::low_back, "row_chest_supported_dumbbells"));
+    for (const auto region : {PainRegion::hip_and_groin, PainRegion::knee, PainRegion::ankle_and_foot}) {
+        CHECK(blocked(region, "rfe_split_squat_body"));
+        CHECK(blocked(region, "broad_jump"));
+        CHECK_FALSE(blocked(region, "row_chest_supported_dumbbells"));
+        CHECK_FALSE(blocked(region, "press_dumbbell_neutral"));
+    }
+    // Throwing goes on with sore legs, and with nothing else.
+    for (const auto& row : t.pain_blocks)
+        CHECK(row.throwing == (row.region < PainRegion::hip_and_groin));
+}
+
+TEST_CASE("a region of pain without its row, or with an unknown pattern or caution, is refused") {
+    CHECK(broken("pain_regions.csv", "elbow,elbow,yes", "knee,elbow,yes").field ==
+          "pain_regions.csv, line 6, region");
+    CHECK(broken("pain_regions.csv", "ankle_and_foot,ankle or foot", "knee,ankle or foot").field ==
+          "pain_regions.csv, line 12, region");
+    CHECK(broken("pain_regions.csv", "carry,,,", "carryings,,,").field ==
+          "pain_regions.csv, line 12, patterns");
+    CHECK(broken("pain_regions.csv", "operated_arm;wrist_pain", "sore_wrist").field ==
+          "pain_regions.csv, line 7, cautions");
+    auto texts = texts_on_disk();
+    auto& text = texts["pain_regions.csv"];
+    text.erase(text.find("ankle_and_foot,ankle"));
+    const auto tables = parse_reference_tables(texts);
+    REQUIRE_FALSE(tables);
+    CHECK(tables.refusal().field == "pain_regions.csv, ankle_and_foot");
 }

@@ -48,8 +48,13 @@ inline ReferenceTables small_tables() {
         test_of("grip_force", "Grip force", Measure::isometric_force, TestUnit::newton, 15, 1000)};
     tables.exercises = {exercise_of("split_squat_bar", "Split squat, bar"), exercise_of("pull_up", "Pull-up"),
                         exercise_of("overhead_throw", "Overhead throw")};
+    tables.velocity_priors = {{"jump_power", 0.4, 0.2, "Goes with it.", {"Key2000"}}};
     tables.cautions = {{"sore_shoulder", "sore shoulder", "Usually avoided.", {}, true, {"Key2000"}},
                        {"wrist_pain", "sore wrist", "Usually avoided.", {}, true, {"Key2000"}}};
+    PitchRule rule{};
+    rule.organisation = "Quarry league rule";
+    tables.pitch_rules = {rule};
+    tables.stop_signs = {{"sharp_arm_pain", "Sharp or sudden pain in the arm, or a pop.", true, {"Key2000"}}};
     return tables;
 }
 

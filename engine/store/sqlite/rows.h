@@ -2,6 +2,7 @@
 #pragma once
 
 #include "recordings/kept_trace.h"
+#include "values/block_change.h"
 #include "values/record_set.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -14,11 +15,31 @@ void save_facility(SQLite::Database&, const Facility&);
 void save_kits(SQLite::Database&, const std::vector<Kit>&);
 void save_athletes(SQLite::Database&, const std::vector<Athlete>&);
 void save_readings(SQLite::Database&, const std::vector<Reading>&);
-void save_throws(SQLite::Database&, const std::vector<ThrowEntry>&);
+int save_throws(SQLite::Database&, const std::vector<ThrowEntry>&); // how many were new
 void save_calendar(SQLite::Database&, const std::vector<CalendarEntry>&);
 void save_blocks(SQLite::Database&, const std::vector<Block>&);
 int save_sets(SQLite::Database&, const std::vector<SetDone>&); // how many were new
 void save_overrides(SQLite::Database&, const std::vector<Override>&);
+void save_prior_edits(SQLite::Database&, const std::vector<PriorEdit>&);
+void save_teams(SQLite::Database&, const std::vector<TeamPlace>&); // a place that goes on may end
+void save_pitch_tables(SQLite::Database&, const std::vector<PitchTable>&);
+void save_pains(SQLite::Database&, const std::vector<PainEntry>&);
+void save_clearances(SQLite::Database&, const std::vector<PainClearance>&);
+void save_throw_steps(SQLite::Database&, const std::vector<ThrowSteps>&);
+void save_stops_answered(SQLite::Database&, const std::vector<StopAnswered>&);
+
+std::optional<ThrowEntry> load_throw(SQLite::Database&, const ThrowEntry& of_this_identity);
+void remove_throw(SQLite::Database&, const ThrowEntry& of_this_identity);
+ThrowCorrection save_throw_correction(SQLite::Database&, ThrowCorrection); // gives it its number
+std::vector<ThrowCorrection> load_throw_corrections(SQLite::Database&);
+
+void replace_block(SQLite::Database&, const Block&);
+std::optional<Block> load_block(SQLite::Database&, const BlockId&);
+void save_block_change(SQLite::Database&, const BlockChange&, const Block& before);
+std::vector<BlockChange> load_block_changes(SQLite::Database&);
+std::optional<Block> load_block_before(SQLite::Database&, const BlockId&, int number);
+// False: there is no such change, or it is taken back already.
+bool undo_block_change(SQLite::Database&, const BlockId&, int number, const Date& day);
 
 // A reading of this identity with other values.
 bool held_otherwise(SQLite::Database&, const Reading&);
@@ -40,6 +61,13 @@ std::vector<CalendarEntry> load_calendar(SQLite::Database&);
 std::vector<Block> load_blocks(SQLite::Database&);
 std::vector<SetDone> load_sets(SQLite::Database&);
 std::vector<Override> load_overrides(SQLite::Database&);
+std::vector<PriorEdit> load_prior_edits(SQLite::Database&);
+std::vector<TeamPlace> load_teams(SQLite::Database&);
+std::vector<PitchTable> load_pitch_tables(SQLite::Database&);
+std::vector<PainEntry> load_pains(SQLite::Database&);
+std::vector<PainClearance> load_clearances(SQLite::Database&);
+std::vector<ThrowSteps> load_throw_steps(SQLite::Database&);
+std::vector<StopAnswered> load_stops_answered(SQLite::Database&);
 
 // Lists of words and sentences in one column, one a line; line breaks inside an item become spaces, empty items go.
 std::string joined_lines(const std::vector<std::string>&);

@@ -1,24 +1,12 @@
 #include "store/sqlite/rows.h"
 
 #include "store/sqlite/new_rows.h"
+#include "store/sqlite/optional_quantities.h"
 
 #include <algorithm>
 
 namespace amentum {
 namespace {
-
-std::optional<double> kilograms(const std::optional<Mass>& m) {
-    return m ? std::optional(m->kilograms()) : std::nullopt;
-}
-std::optional<double> metres(const std::optional<Length>& l) {
-    return l ? std::optional(l->metres()) : std::nullopt;
-}
-std::optional<Mass> mass(std::optional<double> kg) {
-    return kg ? std::optional(Mass::kilograms(*kg)) : std::nullopt;
-}
-std::optional<Length> length(std::optional<double> m) {
-    return m ? std::optional(Length::metres(*m)) : std::nullopt;
-}
 
 std::vector<KitItem> items_of(SQLite::Database& database, const KitId& kit) {
     Statement query(database,
@@ -31,11 +19,11 @@ std::vector<KitItem> items_of(SQLite::Database& database, const KitId& kit) {
         const auto kind = query.choice<ItemKind>();
         std::string label = query.text();
         const int count = query.whole();
-        const auto m = mass(query.maybe_number());
-        const auto h = length(query.maybe_number());
+        const auto m = mass_of(query.maybe_number());
+        const auto h = length_of(query.maybe_number());
         const auto ratio = query.maybe_number();
-        const auto step = mass(query.maybe_number());
-        items.push_back({kind, std::move(label), count, m, h, ratio, step, mass(query.maybe_number())});
+        const auto step = mass_of(query.maybe_number());
+        items.push_back({kind, std::move(label), count, m, h, ratio, step, mass_of(query.maybe_number())});
     }
     return items;
 }
@@ -75,14 +63,15 @@ std::vector<std::string> split_lines(const std::string& text) {
 }
 
 void save_facility(SQLite::Database& database, const Facility& facility) {
-    NewRows(database, "facility", "facility_id, name, mass_unit, speed_unit, length_unit")
+    NewRows(database, "facility", "facility_id, name, mass_unit, speed_unit, length_unit, time_zone")
         .save(this_facility, facility.name, word(facility.mass_unit), word(facility.speed_unit),
-              word(facility.length_unit));
+              word(facility.length_unit), facility.time_zone);
 }
 
 std::optional<Facility> load_facility(SQLite::Database& database) {
-    Statement query(database,
-                    "SELECT name, mass_unit, speed_unit, length_unit FROM facility WHERE facility_id = $1");
+    Statement query(
+        database,
+        "SELECT name, mass_unit, speed_unit, length_unit, time_zone FROM facility WHERE facility_id = $1");
     query.bind(this_facility);
     if (!query.step())
         return std::nullopt;
@@ -91,6 +80,7 @@ std::optional<Facility> load_facility(SQLite::Database& database) {
     facility.mass_unit = query.choice<MassUnit>();
     facility.speed_unit = query.choice<SpeedUnit>();
     facility.length_unit = query.choice<LengthUnit>();
+    facility.time_zone = query.text();
     return facility;
 }
 
@@ -148,8 +138,8 @@ std::vector<Athlete> load_athletes(SQLite::Database& database) {
         const auto sport = query.choice<Sport>();
         const auto role = query.choice<Role>();
         const auto level = query.choice<Level>();
-        const auto stature = length(query.maybe_number());
-        const auto sitting = length(query.maybe_number());
+        const auto stature = length_of(query.maybe_number());
+        const auto sitting = length_of(query.maybe_number());
         const auto years = query.maybe_number();
         auto restrictions = split_lines(query.text());
         KitId kit{query.text()};

@@ -70,6 +70,12 @@ public:
             throw StoreFailure("the store holds \"" + held + "\" where a day should stand");
         return *day;
     }
+    std::optional<Date> maybe_date() {
+        if (!query_.getColumn(column_).isNull())
+            return date();
+        ++column_;
+        return std::nullopt;
+    }
     template <class E>
     E choice() {
         const std::string held = text();

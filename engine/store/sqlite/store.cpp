@@ -1,5 +1,6 @@
 #include "store/store.h"
 
+#include "store/sqlite/fresh_records.h"
 #include "store/sqlite/migrations.h"
 #include "store/sqlite/rows.h"
 #include "store/sqlite/statement.h"
@@ -42,8 +43,10 @@ void migrate(SQLite::Database& database) {
 } // namespace
 
 struct Store::Database {
+    // The lock below stands before every use of the connection, so SQLite needs none of its own for each column.
     explicit Database(const std::string& file)
-        : connection(file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, patience_ms) {
+        : connection(file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | SQLite::OPEN_NOMUTEX, patience_ms),
+          records(connection) {
         for (const char* pragma :
              {"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"})
             connection.exec(pragma);
@@ -72,6 +75,7 @@ struct Store::Database {
 
     std::mutex mutex;
     SQLite::Database connection;
+    FreshRecords records;
     std::int64_t writes = 0;
 };
 
@@ -86,11 +90,9 @@ Store::~Store() = default;
 Store::Store(Store&&) noexcept = default;
 
 RecordSet Store::load_all() {
-    return database_->locked([](SQLite::Database& database) {
+    return database_->locked([this](SQLite::Database& database) -> RecordSet {
         SQLite::Transaction one_moment(database);
-        return RecordSet{load_facility(database), load_kits(database),   load_athletes(database),
-                         load_readings(database), load_throws(database), load_calendar(database),
-                         load_blocks(database),   load_sets(database),   load_overrides(database)};
+        return database_->records.as_of_now(database);
     });
 }
 
@@ -113,6 +115,32 @@ void Store::save_records(const RecordSet& records) {
         save_blocks(database, records.blocks);
         save_sets(database, records.sets);
         save_overrides(database, records.overrides);
+        save_prior_edits(database, records.prior_edits);
+        save_teams(database, records.teams);
+        save_pitch_tables(database, records.pitch_tables);
+        save_pains(database, records.pains);
+        save_clearances(database, records.clearances);
+        save_throw_steps(database, records.throw_steps);
+        save_stops_answered(database, records.stops_answered);
+    });
+}
+
+void Store::save_roster_fit(const std::string& version, const std::string& content) {
+    database_->committed([&](SQLite::Database& database) {
+        Statement(database, "INSERT OR REPLACE INTO roster_fit VALUES ($1, $2, $3)")
+            .bind(this_facility, version, content)
+            .run();
+    });
+}
+
+std::optional<std::string> Store::load_roster_fit() {
+    return database_->locked([](SQLite::Database& database) {
+        Statement query(database, "SELECT content FROM roster_fit WHERE facility_id = $1");
+        query.bind(this_facility);
+        if (!query.step())
+            return std::optional<std::string>();
+        query.begin_row();
+        return std::optional(query.text());
     });
 }
 
@@ -123,23 +151,84 @@ Saved Store::save_set(const SetDone& set) {
 }
 
 void Store::save_block(const Block& block) {
-    database_->committed([&](SQLite::Database& database) {
-        for (const char* table : {"block_line", "block"})
-            Statement(database,
-                      std::string("DELETE FROM ") + table + " WHERE facility_id = $1 AND block_id = $2")
-                .bind(this_facility, block.id.text)
-                .run();
-        save_blocks(database, {block});
+    database_->committed([&](SQLite::Database& database) { replace_block(database, block); });
+}
+
+std::optional<Block> Store::load_block(const BlockId& block) {
+    return database_->locked([&](SQLite::Database& database) {
+        SQLite::Transaction one_moment(database);
+        return amentum::load_block(database, block);
     });
+}
+
+bool Store::any_set_of(const BlockId& block) {
+    return database_->locked([&](SQLite::Database& database) {
+        return Statement(database, "SELECT 1 FROM set_done WHERE facility_id = $1 AND block_id = $2 LIMIT 1")
+            .bind(this_facility, block.text)
+            .step();
+    });
+}
+
+void Store::save_block_change(const BlockChange& change, const Block& before, const Block& after) {
+    assert(change.block == before.id && before.id == after.id);
+    database_->committed([&](SQLite::Database& database) {
+        amentum::save_block_change(database, change, before);
+        replace_block(database, after);
+    });
+}
+
+std::optional<Block> Store::load_block_before(const BlockId& block, int number) {
+    return database_->locked([&](SQLite::Database& database) {
+        SQLite::Transaction one_moment(database);
+        return amentum::load_block_before(database, block, number);
+    });
+}
+
+void Store::undo_block_change(const BlockId& block, int number, const Date& day, const Block& restored) {
+    assert(restored.id == block);
+    database_->committed([&](SQLite::Database& database) {
+        if (!amentum::undo_block_change(database, block, number, day))
+            throw StoreFailure("the block " + block.text + " has no change " + std::to_string(number) +
+                               " to take back");
+        replace_block(database, restored);
+    });
+}
+
+std::vector<BlockChange> Store::list_block_changes() {
+    return database_->locked([](SQLite::Database& database) { return load_block_changes(database); });
 }
 
 void Store::save_throw_entry(const ThrowEntry& entry) {
     database_->committed([&](SQLite::Database& database) {
-        Statement(database, "DELETE FROM throw_entry WHERE facility_id = $1 AND athlete_id = $2 AND date = "
-                            "$3 AND setting = $4")
-            .bind(this_facility, entry.athlete.text, entry.date, word(entry.setting))
-            .run();
+        remove_throw(database, entry);
         save_throws(database, {entry});
+    });
+}
+
+ThrowCorrection Store::save_throw_correction(const ThrowEntry& before, const std::optional<ThrowEntry>& after,
+                                             const std::string& by, const std::string& reason,
+                                             const Date& recorded) {
+    ThrowCorrection correction{0, before, after, recorded, by, reason};
+    database_->committed([&](SQLite::Database& database) {
+        if (load_throw(database, before) != before)
+            throw StoreFailure("the throws to be corrected are not held as given");
+        remove_throw(database, before);
+        if (after && save_throws(database, {*after}) != 1)
+            throw StoreFailure("throws of that day, setting and occasion are held already");
+        correction = amentum::save_throw_correction(database, correction);
+    });
+    return correction;
+}
+
+std::vector<ThrowCorrection> Store::list_throw_corrections() {
+    return database_->locked([](SQLite::Database& database) { return load_throw_corrections(database); });
+}
+
+void Store::save_time_zone(const std::string& time_zone) {
+    database_->committed([&](SQLite::Database& database) {
+        Statement(database, "UPDATE facility SET time_zone = $2 WHERE facility_id = $1")
+            .bind(this_facility, time_zone)
+            .run();
     });
 }
 
@@ -147,6 +236,15 @@ void Store::save_restrictions(const AthleteId& athlete, const std::vector<std::s
     database_->committed([&](SQLite::Database& database) {
         Statement(database, "UPDATE athlete SET restrictions = $3 WHERE facility_id = $1 AND athlete_id = $2")
             .bind(this_facility, athlete.text, joined_lines(restrictions))
+            .run();
+    });
+}
+
+void Store::save_item_mass(const KitId& kit, const std::string& label, Mass mass) {
+    database_->committed([&](SQLite::Database& database) {
+        Statement(database,
+                  "UPDATE kit_item SET mass_kg = $4 WHERE facility_id = $1 AND kit_id = $2 AND label = $3")
+            .bind(this_facility, kit.text, label, mass.kilograms())
             .run();
     });
 }

@@ -77,10 +77,12 @@ int place_in_order(RefusalCode code) {
         return 26;
     case RefusalCode::over_determined:
         return 27;
+    case RefusalCode::stopped:
+        return 28;
     }
     return -1;
 }
-constexpr int codes = 28;
+constexpr int codes = 29;
 
 } // namespace
 

@@ -72,6 +72,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/fit_roster": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Fit the roster's joint model now and keep it; thorough: with its intervals checked. */
+        post: operations["fit_roster"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/check_calibration": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How often were the 80 % intervals right here? Last test days held back and foretold. */
+        get: operations["check_calibration"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/judge_change": {
         parameters: {
             query?: never;
@@ -100,6 +134,74 @@ export interface paths {
         get: operations["test_day"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/judge_block": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Did the block do more than the records before it foretold, in velocity and in what it emphasised? */
+        get: operations["judge_block"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/next_test": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Which test, on which day, would shrink the doubt about what to train most? */
+        get: operations["next_test"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/priors": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is believed before the records are asked, who changed it, what the records make of it. */
+        get: operations["priors"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/change_prior": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Believe something else than what was published, for a reason kept with who and when. */
+        post: operations["change_prior"];
         delete?: never;
         options?: never;
         head?: never;
@@ -191,6 +293,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/compare_blocks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Two kept blocks of one thrower side by side: what each gives, where they differ. */
+        get: operations["compare_blocks"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/retarget_block": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What another gym makes of a kept block, line by line, and what is lost of its intent. */
+        post: operations["retarget_block"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/load_bar": {
         parameters: {
             query?: never;
@@ -253,6 +389,431 @@ export interface paths {
         get: operations["method"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What stands in a gym, label beside weighed mass, the loads it makes, and what to buy. */
+        get: operations["kit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/weigh_item": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Put the mass an item was weighed at in the place of what it counted as. */
+        post: operations["weigh_item"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/load_racks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The plates of up to four racks at once, set after set, with the fewest handled. */
+        post: operations["load_racks"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan_next_session": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What to lift next: the next session of a block, changed by what was logged, and why. */
+        get: operations["plan_next_session"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/calendar_feed": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The sessions of kept blocks as a calendar a phone can follow. */
+        get: operations["calendar_feed"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/import_block": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A block the coach already has, from a file: shown, checked, and kept when told to. */
+        post: operations["import_block"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/export_block": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A kept block as the file import_block reads. */
+        get: operations["export_block"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/adjust_block": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Hold, leave out or swap an exercise of a kept block: the rest is planned again around it. */
+        post: operations["adjust_block"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan_squad": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A block for every thrower at once, each on its own; begun, looked at, stopped. */
+        post: operations["plan_squad"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/check_arm": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** May this thrower pitch on a day, how many, when next; and what the arm has done. */
+        get: operations["check_arm"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/check_staff": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who may pitch on a day: every thrower in a line. */
+        get: operations["check_staff"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/record_practice": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keep the throws of a whole group after practice, in one go. */
+        post: operations["record_practice"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/plan_ramp": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Back to a week's throws after time off, in absolute throws. */
+        post: operations["plan_ramp"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/record_return_plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keep the steps back to throwing that a clinician wrote; they gate throwing. */
+        post: operations["record_return_plan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/check_plan": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everything planned for a thrower, checked anew by the guard rails. */
+        get: operations["check_plan"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/answer_stop": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** A coach answers for a stop on one day, with a reason that is kept. */
+        post: operations["answer_stop"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/growth": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Heights of young throwers month by month, how fast, and whom to measure next. */
+        get: operations["growth"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/stop_and_refer": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The plain signs at which a session ends and a clinician takes over. */
+        get: operations["stop_and_refer"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/record_pain": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Somebody hurts: keep where and in whose words; it stops what loads it. */
+        post: operations["record_pain"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/record_clearance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keep who cleared a pain entry, when, and who entered it. */
+        post: operations["record_clearance"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/pitch_rules": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The tables of limits on pitching in force here, and who changed them. */
+        get: operations["pitch_rules"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/change_pitch_rules": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Play by another table of limits: whole, checked, with who and why. */
+        post: operations["change_pitch_rules"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/join_team": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** For whom a thrower plays, and by whose table. */
+        post: operations["join_team"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/record_day": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Keep a day that is spoken for: game, start, practice, travel, off. */
+        post: operations["record_day"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/change_time_zone": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The time zone whose days the facility counts by. */
+        post: operations["change_time_zone"];
         delete?: never;
         options?: never;
         head?: never;
@@ -812,6 +1373,9 @@ export interface operations {
                             week: number;
                             session: number;
                             order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
                         }[];
                         throwing_words: string;
                         blocks: string[];
@@ -998,6 +1562,162 @@ export interface operations {
             };
         };
     };
+    fit_roster: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    step?: string | null;
+                    thorough?: boolean | null;
+                    wait?: boolean | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Fit the roster's joint model now and keep it; thorough: with its intervals checked. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        state: string;
+                        share: number;
+                        fit?: {
+                            version: string;
+                            athletes: number;
+                            test_days: number;
+                            readings: number;
+                            same_records: boolean;
+                            gradient: number;
+                            smallest_curvature: number;
+                            checked: boolean;
+                            sampled: boolean;
+                            tail_shape?: number | null;
+                            shape_limit: number;
+                            worst_r_hat: number;
+                            least_worth: number;
+                            divergences: number;
+                        } | null;
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    check_calibration: {
+        parameters: {
+            query?: {
+                /** @description simulated rosters to fit beside it, 0 to 200; left out: none */
+                ranks?: number | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description How often were the 80 % intervals right here? Last test days held back and foretold. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athletes: number;
+                        results: number;
+                        coverage: {
+                            stated: number;
+                            held: number;
+                            all: number;
+                            low: number;
+                            high: number;
+                        }[];
+                        verdict: string;
+                        transform: number[];
+                        transform_chance: number;
+                        better?: {
+                            value: number;
+                            low: number;
+                            high: number;
+                            unit: string;
+                            decimals: number;
+                        } | null;
+                        tests: {
+                            test: string;
+                            name: string;
+                            coverage: {
+                                stated: number;
+                                held: number;
+                                all: number;
+                                low: number;
+                                high: number;
+                            };
+                            verdict: string;
+                            better?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                        }[];
+                        ranks?: {
+                            fitted: number;
+                            refused: number;
+                            slopes: number;
+                            counts: number[];
+                            chance: number;
+                        } | null;
+                        words: string[];
+                        cautions: string[];
+                        model: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
     judge_change: {
         parameters: {
             query: {
@@ -1047,6 +1767,20 @@ export interface operations {
                             unit: string;
                             decimals: number;
                         } | null;
+                        from: string;
+                        from_words: string;
+                        surprises: {
+                            date: string;
+                            value: number;
+                            forecast: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            words: string;
+                        }[];
                         verdict: string;
                         words: string[];
                     };
@@ -1123,6 +1857,391 @@ export interface operations {
                             }[];
                             done: string[];
                         }[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    judge_block: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+                /** @description a kept block's id; left out: the last one that has begun */
+                block?: string | null;
+                /** @description instead of a kept block: its first day, YYYY-MM-DD */
+                from_date?: string | null;
+                /** @description its last day */
+                to_date?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Did the block do more than the records before it foretold, in velocity and in what it emphasised? */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        block: string;
+                        from_date: string;
+                        to_date: string;
+                        finished: boolean;
+                        verdict: string;
+                        qualities: {
+                            quality: string;
+                            name: string;
+                            test: string;
+                            test_name: string;
+                            unit: string;
+                            decimals: number;
+                            before_date: string;
+                            before: number;
+                            after_date: string;
+                            observed: number;
+                            forecast: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            excess: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            chance_more: number;
+                            verdict: string;
+                            others?: {
+                                athletes: number;
+                                mean: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                beside: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                verdict: string;
+                            } | null;
+                            individual?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            band: {
+                                date: string;
+                                value: number;
+                                low: number;
+                                high: number;
+                            }[];
+                            results: {
+                                date: string;
+                                value: number;
+                                judged: boolean;
+                            }[];
+                            words: string[];
+                        }[];
+                        not_judged: {
+                            name: string;
+                            why: string;
+                        }[];
+                        words: string[];
+                        not_taken_out: string[];
+                        model: string;
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    next_test: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+                /** @description the day of the choice; left out: the next kept block's start, or four weeks from today */
+                before?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Which test, on which day, would shrink the doubt about what to train most? */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        today: string;
+                        before: string;
+                        before_words: string;
+                        best: string;
+                        unit: string;
+                        tests: {
+                            test: string;
+                            test_name: string;
+                            quality: string;
+                            quality_name: string;
+                            value: number;
+                            doubt_without: number;
+                            doubt_with: number;
+                            last_date: string;
+                            date: string;
+                            passed_over: {
+                                date: string;
+                                why: string;
+                            }[];
+                            words: string;
+                        }[];
+                        words: string[];
+                        cautions: string[];
+                        model: string;
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    priors: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What is believed before the records are asked, who changed it, what the records make of it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        version: string;
+                        edits: number;
+                        slopes: {
+                            kind: string;
+                            quality: string;
+                            name: string;
+                            mean: number;
+                            sd: number;
+                            published_mean: number;
+                            published_sd: number;
+                            published_why: string;
+                            published_sources: string[];
+                            edited: boolean;
+                            whose: string;
+                            edits: {
+                                number: number;
+                                date: string;
+                                author: string;
+                                reason: string;
+                                published: boolean;
+                                mean?: number | null;
+                                sd?: number | null;
+                                words: string;
+                            }[];
+                            prior: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            posterior?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            learned?: number | null;
+                            words: string;
+                        }[];
+                        attainable_changes: {
+                            kind: string;
+                            quality: string;
+                            name: string;
+                            mean: number;
+                            sd: number;
+                            published_mean: number;
+                            published_sd: number;
+                            published_why: string;
+                            published_sources: string[];
+                            edited: boolean;
+                            whose: string;
+                            edits: {
+                                number: number;
+                                date: string;
+                                author: string;
+                                reason: string;
+                                published: boolean;
+                                mean?: number | null;
+                                sd?: number | null;
+                                words: string;
+                            }[];
+                            prior: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            };
+                            posterior?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            learned?: number | null;
+                            words: string;
+                        }[];
+                        no_posterior: string;
+                        words: string[];
+                        model: string;
+                        sources: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    change_prior: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    quality: string;
+                    kind: string;
+                    mean?: number | null;
+                    sd?: number | null;
+                    published?: boolean | null;
+                    author: string;
+                    reason: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Believe something else than what was published, for a reason kept with who and when. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        version: string;
+                        edit: {
+                            number: number;
+                            date: string;
+                            author: string;
+                            reason: string;
+                            published: boolean;
+                            mean?: number | null;
+                            sd?: number | null;
+                            words: string;
+                        };
+                        words: string;
                     };
                 };
             };
@@ -1464,6 +2583,7 @@ export interface operations {
                     minutes?: number | null;
                     kit?: string | null;
                     training_days?: string[];
+                    effort?: string | null;
                 };
             };
         };
@@ -1509,6 +2629,10 @@ export interface operations {
                                 reason: string;
                                 cautions: string[];
                                 sets_logged: number;
+                                minutes: number;
+                                dropping?: number | null;
+                                held_back: string;
+                                own_word: string;
                             }[];
                         }[];
                         notes: string[];
@@ -1521,9 +2645,33 @@ export interface operations {
                             week: number;
                             session: number;
                             order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
                         }[];
                         stop_and_refer: string[];
                         model: string;
+                        reach?: {
+                            points: number;
+                            at_most_more?: number | null;
+                            worth: number;
+                            fatigue: number;
+                            lines: number;
+                            ready: number;
+                            shares: {
+                                quality: string;
+                                name: string;
+                                weekly_sets: number;
+                                share: number;
+                                share_low: number;
+                                share_high: number;
+                                weight: number;
+                                words: string;
+                            }[];
+                            broken: string[];
+                            words: string;
+                        } | null;
+                        own_words: string[];
                     };
                 };
             };
@@ -1602,6 +2750,10 @@ export interface operations {
                                 reason: string;
                                 cautions: string[];
                                 sets_logged: number;
+                                minutes: number;
+                                dropping?: number | null;
+                                held_back: string;
+                                own_word: string;
                             }[];
                         }[];
                         notes: string[];
@@ -1614,9 +2766,304 @@ export interface operations {
                             week: number;
                             session: number;
                             order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
                         }[];
                         stop_and_refer: string[];
                         model: string;
+                        reach?: {
+                            points: number;
+                            at_most_more?: number | null;
+                            worth: number;
+                            fatigue: number;
+                            lines: number;
+                            ready: number;
+                            shares: {
+                                quality: string;
+                                name: string;
+                                weekly_sets: number;
+                                share: number;
+                                share_low: number;
+                                share_high: number;
+                                weight: number;
+                                words: string;
+                            }[];
+                            broken: string[];
+                            words: string;
+                        } | null;
+                        own_words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    compare_blocks: {
+        parameters: {
+            query: {
+                /** @description its id, or a thrower's name for the newest */
+                block: string;
+                /** @description the other block of the same thrower, by its id */
+                with: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Two kept blocks of one thrower side by side: what each gives, where they differ. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        first: {
+                            block: string;
+                            kit: string;
+                            start: string;
+                            weeks: number;
+                            sessions_per_week: number;
+                            minutes: number;
+                            reach?: {
+                                points: number;
+                                at_most_more?: number | null;
+                                worth: number;
+                                fatigue: number;
+                                lines: number;
+                                ready: number;
+                                shares: {
+                                    quality: string;
+                                    name: string;
+                                    weekly_sets: number;
+                                    share: number;
+                                    share_low: number;
+                                    share_high: number;
+                                    weight: number;
+                                    words: string;
+                                }[];
+                                broken: string[];
+                                words: string;
+                            } | null;
+                            findings: number;
+                        };
+                        second: {
+                            block: string;
+                            kit: string;
+                            start: string;
+                            weeks: number;
+                            sessions_per_week: number;
+                            minutes: number;
+                            reach?: {
+                                points: number;
+                                at_most_more?: number | null;
+                                worth: number;
+                                fatigue: number;
+                                lines: number;
+                                ready: number;
+                                shares: {
+                                    quality: string;
+                                    name: string;
+                                    weekly_sets: number;
+                                    share: number;
+                                    share_low: number;
+                                    share_high: number;
+                                    weight: number;
+                                    words: string;
+                                }[];
+                                broken: string[];
+                                words: string;
+                            } | null;
+                            findings: number;
+                        };
+                        lines: {
+                            exercise: string;
+                            name: string;
+                            part: string;
+                            sets_a_week: number;
+                            sets_a_week_with: number;
+                            load_words: string;
+                            load_words_with: string;
+                        }[];
+                        words: string;
+                        blocks: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    retarget_block: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    block: string;
+                    kit: string;
+                    keep?: boolean | null;
+                };
+            };
+        };
+        responses: {
+            /** @description What another gym makes of a kept block, line by line, and what is lost of its intent. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        block: string;
+                        athlete: string;
+                        name: string;
+                        from_kit: string;
+                        kit: string;
+                        kit_name: string;
+                        start: string;
+                        weeks: number;
+                        kept: number;
+                        kept_words: string;
+                        changes: {
+                            change: string;
+                            words: string;
+                            lines: number;
+                        }[];
+                        qualities: {
+                            quality: string;
+                            name: string;
+                            sets: number;
+                            kept: number;
+                        }[];
+                        sessions: {
+                            week: number;
+                            session: number;
+                            date: string;
+                            weekday: string;
+                            minutes: number;
+                            lines: {
+                                order: number;
+                                from: {
+                                    exercise: string;
+                                    name: string;
+                                    part: string;
+                                    sets: number;
+                                    reps: number;
+                                    dose: string;
+                                    load?: number | null;
+                                    load_unit: string;
+                                    load_words: string;
+                                    intensity_words: string;
+                                    rest_minutes: number;
+                                    setup: string;
+                                };
+                                to?: {
+                                    exercise: string;
+                                    name: string;
+                                    part: string;
+                                    sets: number;
+                                    reps: number;
+                                    dose: string;
+                                    load?: number | null;
+                                    load_unit: string;
+                                    load_words: string;
+                                    intensity_words: string;
+                                    rest_minutes: number;
+                                    setup: string;
+                                } | null;
+                                change: string;
+                                change_words: string;
+                                purpose: string;
+                                equal?: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                } | null;
+                                equal_words: string;
+                                limit: string;
+                                kept: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                compared: boolean;
+                                basis: string;
+                                basis_words: string;
+                                loss: string;
+                                to_do: string;
+                                set_up: string;
+                                reason: string;
+                            }[];
+                        }[];
+                        purchases: {
+                            what: string;
+                            kept: number;
+                            words: string;
+                        }[];
+                        notes: string[];
+                        findings: {
+                            severity: string;
+                            sentence: string;
+                            rule: string;
+                            source: string;
+                            what_to_do: string;
+                            week: number;
+                            session: number;
+                            order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
+                        }[];
+                        cautions: string[];
+                        stop_and_refer: string[];
+                        cannot_tell: string[];
+                        kept_block: string;
+                        sources: string[];
                     };
                 };
             };
@@ -1933,6 +3380,2087 @@ export interface operations {
             };
         };
     };
+    kit: {
+        parameters: {
+            query?: {
+                /** @description the gym; left out: the first */
+                kit?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What stands in a gym, label beside weighed mass, the loads it makes, and what to buy. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        kit: string;
+                        name: string;
+                        unit: string;
+                        items: {
+                            label: string;
+                            kind: string;
+                            count: number;
+                            stamped?: number | null;
+                            mass?: number | null;
+                            off_percent?: number | null;
+                            can_be_weighed: boolean;
+                            words: string;
+                        }[];
+                        loads: {
+                            what: string;
+                            means: string;
+                            loads: number;
+                            lightest: number;
+                            heaviest: number;
+                            smallest_step: number;
+                            usual_step: number;
+                            gaps: {
+                                from: number;
+                                to: number;
+                                percent: number;
+                            }[];
+                        }[];
+                        prescribed: {
+                            blocks: string[];
+                            sets: number;
+                            made: number;
+                            exactly: number;
+                            small_step: number;
+                            lacking_percent: number;
+                            purchases: {
+                                what: string;
+                                more: number;
+                                made: number;
+                                exactly: number;
+                                lacking_percent: number;
+                            }[];
+                            words: string;
+                        };
+                        notes: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    weigh_item: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    kit?: string | null;
+                    item: string;
+                    mass_kg?: number | null;
+                    mass_lb?: number | null;
+                    keep?: boolean | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Put the mass an item was weighed at in the place of what it counted as. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        saved: boolean;
+                        held_before: boolean;
+                        question: string;
+                        kit: string;
+                        item: string;
+                        before?: number | null;
+                        mass: number;
+                        unit: string;
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    load_racks: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    kit?: string | null;
+                    racks?: {
+                        name?: string | null;
+                        means?: string | null;
+                        item?: string | null;
+                        loads_lb: number[];
+                        loads_kg: number[];
+                        block?: string | null;
+                        week?: number | null;
+                        session?: number | null;
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description The plates of up to four racks at once, set after set, with the fewest handled. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        kit: string;
+                        unit: string;
+                        racks: {
+                            name: string;
+                            bars: {
+                                item: string;
+                                means: string;
+                                sides: number;
+                                bar: number;
+                                sets: {
+                                    what: string;
+                                    dose: string;
+                                    wanted: number;
+                                    load: {
+                                        total: number;
+                                        unit: string;
+                                        one_side: {
+                                            label: string;
+                                            mass: number;
+                                            count: number;
+                                        }[];
+                                        words: string;
+                                    };
+                                    moves: number;
+                                }[];
+                                strip: number;
+                                moves: number;
+                                usual_moves: number;
+                            }[];
+                            plates: {
+                                label: string;
+                                mass: number;
+                                count: number;
+                            }[];
+                            moves: number;
+                            usual_moves: number;
+                            notes: string[];
+                        }[];
+                        moves: number;
+                        usual_moves: number;
+                        proven: boolean;
+                        at_least: number;
+                        contested: {
+                            label: string;
+                            wanted: number;
+                            owned: number;
+                        }[];
+                        lightened: string[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    plan_next_session: {
+        parameters: {
+            query?: {
+                /** @description the thrower's name or id */
+                athlete?: string | null;
+                /** @description or the block's id */
+                block?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What to lift next: the next session of a block, changed by what was logged, and why. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        block: string;
+                        athlete: string;
+                        name: string;
+                        kit: string;
+                        today: string;
+                        speed_unit: string;
+                        week: number;
+                        session: number;
+                        date: string;
+                        weekday: string;
+                        in_days: number;
+                        rule: string;
+                        rule_words: {
+                            sentence: string;
+                            source: string;
+                        };
+                        missed: number;
+                        days_off?: number | null;
+                        ordered: {
+                            sentence: string;
+                            source: string;
+                        }[];
+                        lines: {
+                            order: number;
+                            exercise: string;
+                            name: string;
+                            part: string;
+                            means: string;
+                            written: string;
+                            now: string;
+                            changed: boolean;
+                            why: {
+                                sentence: string;
+                                source: string;
+                            }[];
+                            sets: number;
+                            reps: number;
+                            dose: string;
+                            reps_in_reserve?: number | null;
+                            load?: number | null;
+                            load_unit: string;
+                            load_words: string;
+                            rest_minutes: number;
+                            setup: string;
+                            last_time: string;
+                            sets_done: number;
+                            sets_left: number;
+                        }[];
+                        pain_notes: {
+                            date: string;
+                            name: string;
+                            note: string;
+                        }[];
+                        findings: {
+                            severity: string;
+                            sentence: string;
+                            rule: string;
+                            source: string;
+                            what_to_do: string;
+                            week: number;
+                            session: number;
+                            order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
+                        }[];
+                        stop_and_refer: string[];
+                        words: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    calendar_feed: {
+        parameters: {
+            query?: {
+                /** @description the thrower's name or id: all kept blocks */
+                athlete?: string | null;
+                /** @description or the id of one block */
+                block?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sessions of kept blocks as a calendar a phone can follow. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        name: string;
+                        address: string;
+                        file_name: string;
+                        sessions: number;
+                        words: string;
+                        text: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    import_block: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    text: string;
+                    start?: string | null;
+                    minutes?: number | null;
+                    kit?: string | null;
+                    keep?: boolean | null;
+                };
+            };
+        };
+        responses: {
+            /** @description A block the coach already has, from a file: shown, checked, and kept when told to. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        kept: boolean;
+                        can_be_kept: boolean;
+                        words: string;
+                        problems: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        }[];
+                        block?: {
+                            block: string;
+                            athlete: string;
+                            name: string;
+                            kit: string;
+                            start: string;
+                            weeks: number;
+                            sessions_per_week: number;
+                            minutes: number;
+                            aims: string[];
+                            sessions: {
+                                week: number;
+                                session: number;
+                                date: string;
+                                weekday: string;
+                                week_words: string;
+                                minutes: number;
+                                lines: {
+                                    order: number;
+                                    exercise: string;
+                                    name: string;
+                                    part: string;
+                                    sets: number;
+                                    reps: number;
+                                    dose: string;
+                                    load?: number | null;
+                                    load_unit: string;
+                                    load_words: string;
+                                    intensity_words: string;
+                                    rest_minutes: number;
+                                    setup: string;
+                                    purpose: string;
+                                    reason: string;
+                                    cautions: string[];
+                                    sets_logged: number;
+                                    minutes: number;
+                                    dropping?: number | null;
+                                    held_back: string;
+                                    own_word: string;
+                                }[];
+                            }[];
+                            notes: string[];
+                            findings: {
+                                severity: string;
+                                sentence: string;
+                                rule: string;
+                                source: string;
+                                what_to_do: string;
+                                week: number;
+                                session: number;
+                                order: number;
+                                code: string;
+                                may_answer: string;
+                                answered: string;
+                            }[];
+                            stop_and_refer: string[];
+                            model: string;
+                            reach?: {
+                                points: number;
+                                at_most_more?: number | null;
+                                worth: number;
+                                fatigue: number;
+                                lines: number;
+                                ready: number;
+                                shares: {
+                                    quality: string;
+                                    name: string;
+                                    weekly_sets: number;
+                                    share: number;
+                                    share_low: number;
+                                    share_high: number;
+                                    weight: number;
+                                    words: string;
+                                }[];
+                                broken: string[];
+                                words: string;
+                            } | null;
+                            own_words: string[];
+                        } | null;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    export_block: {
+        parameters: {
+            query: {
+                /** @description its id, or a thrower's name for the newest */
+                block: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A kept block as the file import_block reads. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        block: string;
+                        start: string;
+                        minutes: number;
+                        kit: string;
+                        files: {
+                            name: string;
+                            kind: string;
+                            text: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    adjust_block: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    block: string;
+                    step: string;
+                    exercise?: string | null;
+                    with?: string | null;
+                    session?: number | null;
+                    sets?: number | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Hold, leave out or swap an exercise of a kept block: the rest is planned again around it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        block: {
+                            block: string;
+                            athlete: string;
+                            name: string;
+                            kit: string;
+                            start: string;
+                            weeks: number;
+                            sessions_per_week: number;
+                            minutes: number;
+                            aims: string[];
+                            sessions: {
+                                week: number;
+                                session: number;
+                                date: string;
+                                weekday: string;
+                                week_words: string;
+                                minutes: number;
+                                lines: {
+                                    order: number;
+                                    exercise: string;
+                                    name: string;
+                                    part: string;
+                                    sets: number;
+                                    reps: number;
+                                    dose: string;
+                                    load?: number | null;
+                                    load_unit: string;
+                                    load_words: string;
+                                    intensity_words: string;
+                                    rest_minutes: number;
+                                    setup: string;
+                                    purpose: string;
+                                    reason: string;
+                                    cautions: string[];
+                                    sets_logged: number;
+                                    minutes: number;
+                                    dropping?: number | null;
+                                    held_back: string;
+                                    own_word: string;
+                                }[];
+                            }[];
+                            notes: string[];
+                            findings: {
+                                severity: string;
+                                sentence: string;
+                                rule: string;
+                                source: string;
+                                what_to_do: string;
+                                week: number;
+                                session: number;
+                                order: number;
+                                code: string;
+                                may_answer: string;
+                                answered: string;
+                            }[];
+                            stop_and_refer: string[];
+                            model: string;
+                            reach?: {
+                                points: number;
+                                at_most_more?: number | null;
+                                worth: number;
+                                fatigue: number;
+                                lines: number;
+                                ready: number;
+                                shares: {
+                                    quality: string;
+                                    name: string;
+                                    weekly_sets: number;
+                                    share: number;
+                                    share_low: number;
+                                    share_high: number;
+                                    weight: number;
+                                    words: string;
+                                }[];
+                                broken: string[];
+                                words: string;
+                            } | null;
+                            own_words: string[];
+                        };
+                        moved: {
+                            week: number;
+                            session: number;
+                            exercise: string;
+                            name: string;
+                            what: string;
+                            why: string;
+                        }[];
+                        words: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    plan_squad: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    step?: string | null;
+                    start?: string | null;
+                    weeks?: number | null;
+                    sessions_per_week?: number | null;
+                    minutes?: number | null;
+                    athletes?: string[];
+                    effort?: string | null;
+                    wait?: boolean | null;
+                };
+            };
+        };
+        responses: {
+            /** @description A block for every thrower at once, each on its own; begun, looked at, stopped. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        state: string;
+                        share: number;
+                        start: string;
+                        weeks: number;
+                        sessions_per_week: number;
+                        minutes: number;
+                        planned: number;
+                        refused: number;
+                        left: number;
+                        waiting: number;
+                        lines: {
+                            athlete: string;
+                            name: string;
+                            outcome: string;
+                            block: string;
+                            points?: number | null;
+                            words: string;
+                        }[];
+                        words: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    check_arm: {
+        parameters: {
+            query: {
+                /** @description the thrower's name or id */
+                athlete: string;
+                /** @description YYYY-MM-DD, the day asked about; left out: today */
+                date?: string | null;
+                /** @description one table alone; left out: those of the thrower's teams */
+                organisation?: string | null;
+                /** @description of the ledger, 7 to 400; left out: 84 */
+                days?: number | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description May this thrower pitch on a day, how many, when next; and what the arm has done. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        today: string;
+                        day: string;
+                        age: number;
+                        sport: string;
+                        role: string;
+                        teams: string[];
+                        may_pitch: string;
+                        short_answer: string;
+                        most?: number | null;
+                        next_day: string;
+                        limits: {
+                            organisation: string;
+                            limit: string;
+                            most: number;
+                            words: string;
+                            source: string;
+                        }[];
+                        may_catch: string;
+                        pains: {
+                            number: number;
+                            date: string;
+                            region: string;
+                            region_name: string;
+                            sign: string;
+                            words: string;
+                            noted_by: string;
+                            open: boolean;
+                            stops_throwing: boolean;
+                            clearance: string;
+                        }[];
+                        steps: {
+                            number: number;
+                            origin: string;
+                            author: string;
+                            step: number;
+                            steps: number;
+                            gate_open: boolean;
+                            earliest: string;
+                            words: string;
+                            start: string;
+                            days_between: number;
+                            recorded_by: string;
+                            note: string;
+                            list: {
+                                date?: string | null;
+                                throws: number;
+                                distance_ft?: number | null;
+                                distance_m?: number | null;
+                                effort_percent?: number | null;
+                                words?: string | null;
+                            }[];
+                        }[];
+                        findings: {
+                            severity: string;
+                            sentence: string;
+                            rule: string;
+                            source: string;
+                            what_to_do: string;
+                            week: number;
+                            session: number;
+                            order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
+                        }[];
+                        planned: {
+                            date: string;
+                            kind: string;
+                            note: string;
+                            most?: number | null;
+                            next_after_usual?: string | null;
+                            words: string;
+                        }[];
+                        ledger: {
+                            date: string;
+                            known: string;
+                            throws: number;
+                            hard: number;
+                            pitches: number;
+                            entries: string[];
+                            soreness?: number | null;
+                            average_7: number;
+                            average_28: number;
+                            warming_up: boolean;
+                            planned: string;
+                            pain: boolean;
+                        }[];
+                        weeks: {
+                            monday: string;
+                            throws: number;
+                            hard: number;
+                            unknown_days: number;
+                            whole: boolean;
+                        }[];
+                        account: string[];
+                        ranges: string[];
+                        growth: string[];
+                        why_no_ratio: string;
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    check_staff: {
+        parameters: {
+            query?: {
+                /** @description YYYY-MM-DD; left out: today */
+                date?: string | null;
+                /** @description its throwers alone */
+                team?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Who may pitch on a day: every thrower in a line. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        facility: string;
+                        today: string;
+                        day: string;
+                        teams: string[];
+                        lines: {
+                            athlete: string;
+                            name: string;
+                            sport: string;
+                            role: string;
+                            age: number;
+                            teams: string[];
+                            may_pitch: string;
+                            most?: number | null;
+                            next_day: string;
+                            words: string;
+                            days_since_hard?: number | null;
+                            throws_7: number;
+                            unknown_7: number;
+                            last_outing: string;
+                            soreness?: number | null;
+                            stops: string[];
+                            planned: string;
+                        }[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    record_practice: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    date?: string | null;
+                    setting: string;
+                    count: number;
+                    effort_percent?: number | null;
+                    distance_ft?: number | null;
+                    distance_m?: number | null;
+                    ball_mass_lb?: number | null;
+                    ball_mass_kg?: number | null;
+                    team?: string | null;
+                    device?: string | null;
+                    lines?: {
+                        athlete: string;
+                        setting?: string | null;
+                        count?: number | null;
+                        effort_percent?: number | null;
+                        speed_mph?: number | null;
+                        soreness_before?: number | null;
+                        soreness_after?: number | null;
+                        note?: string | null;
+                    }[];
+                };
+            };
+        };
+        responses: {
+            /** @description Keep the throws of a whole group after practice, in one go. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        kept: number;
+                        held_before: number;
+                        lines: {
+                            athlete: string;
+                            name: string;
+                            words: string;
+                            stops: string[];
+                        }[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    plan_ramp: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    target_week: number;
+                    week_before?: number | null;
+                    start?: string | null;
+                    rise_percent?: number | null;
+                    sessions_per_week?: number | null;
+                    steps?: {
+                        date?: string | null;
+                        throws: number;
+                        distance_ft?: number | null;
+                        distance_m?: number | null;
+                        effort_percent?: number | null;
+                        words?: string | null;
+                    }[];
+                    end?: boolean | null;
+                    recorded_by?: string | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Back to a week's throws after time off, in absolute throws. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        athlete: string;
+                        name: string;
+                        kept: boolean;
+                        number: number;
+                        steps: {
+                            date?: string | null;
+                            throws: number;
+                            distance_ft?: number | null;
+                            distance_m?: number | null;
+                            effort_percent?: number | null;
+                            words?: string | null;
+                        }[];
+                        weeks: {
+                            monday: string;
+                            throws: number;
+                        }[];
+                        notes: string[];
+                        in_force: {
+                            number: number;
+                            origin: string;
+                            author: string;
+                            step: number;
+                            steps: number;
+                            gate_open: boolean;
+                            earliest: string;
+                            words: string;
+                            start: string;
+                            days_between: number;
+                            recorded_by: string;
+                            note: string;
+                            list: {
+                                date?: string | null;
+                                throws: number;
+                                distance_ft?: number | null;
+                                distance_m?: number | null;
+                                effort_percent?: number | null;
+                                words?: string | null;
+                            }[];
+                        }[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    record_return_plan: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    clinician: string;
+                    start?: string | null;
+                    days_between?: number | null;
+                    steps?: {
+                        date?: string | null;
+                        throws: number;
+                        distance_ft?: number | null;
+                        distance_m?: number | null;
+                        effort_percent?: number | null;
+                        words?: string | null;
+                    }[];
+                    note?: string | null;
+                    recorded_by: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Keep the steps back to throwing that a clinician wrote; they gate throwing. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        number: number;
+                        in_force: {
+                            number: number;
+                            origin: string;
+                            author: string;
+                            step: number;
+                            steps: number;
+                            gate_open: boolean;
+                            earliest: string;
+                            words: string;
+                            start: string;
+                            days_between: number;
+                            recorded_by: string;
+                            note: string;
+                            list: {
+                                date?: string | null;
+                                throws: number;
+                                distance_ft?: number | null;
+                                distance_m?: number | null;
+                                effort_percent?: number | null;
+                                words?: string | null;
+                            }[];
+                        }[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    check_plan: {
+        parameters: {
+            query?: {
+                /** @description the thrower's name or id; left out: everybody */
+                athlete?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Everything planned for a thrower, checked anew by the guard rails. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        today: string;
+                        checked: number;
+                        stops: number;
+                        plans: {
+                            athlete: string;
+                            name: string;
+                            checked: string[];
+                            findings: {
+                                severity: string;
+                                sentence: string;
+                                rule: string;
+                                source: string;
+                                what_to_do: string;
+                                week: number;
+                                session: number;
+                                order: number;
+                                code: string;
+                                may_answer: string;
+                                answered: string;
+                            }[];
+                        }[];
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    answer_stop: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    code: string;
+                    date?: string | null;
+                    coach: string;
+                    reason: string;
+                };
+            };
+        };
+        responses: {
+            /** @description A coach answers for a stop on one day, with a reason that is kept. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        words: string;
+                        findings: {
+                            severity: string;
+                            sentence: string;
+                            rule: string;
+                            source: string;
+                            what_to_do: string;
+                            week: number;
+                            session: number;
+                            order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
+                        }[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    growth: {
+        parameters: {
+            query?: {
+                /** @description the thrower's name or id; left out: everybody under 18 */
+                athlete?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Heights of young throwers month by month, how fast, and whom to measure next. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        today: string;
+                        throwers: {
+                            athlete: string;
+                            name: string;
+                            age: number;
+                            guardian: string;
+                            heights: {
+                                date: string;
+                                height: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                };
+                                rate?: {
+                                    value: number;
+                                    low: number;
+                                    high: number;
+                                    unit: string;
+                                    decimals: number;
+                                } | null;
+                            }[];
+                            rate?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            offset?: {
+                                value: number;
+                                low: number;
+                                high: number;
+                                unit: string;
+                                decimals: number;
+                            } | null;
+                            offset_words: string;
+                            days_since_height?: number | null;
+                            findings: {
+                                severity: string;
+                                sentence: string;
+                                rule: string;
+                                source: string;
+                                what_to_do: string;
+                                week: number;
+                                session: number;
+                                order: number;
+                                code: string;
+                                may_answer: string;
+                                answered: string;
+                            }[];
+                            words: string[];
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    stop_and_refer: {
+        parameters: {
+            query?: {
+                /** @description with this thrower's pain entries; left out: the signs alone */
+                athlete?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The plain signs at which a session ends and a clinician takes over. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        signs: {
+                            key: string;
+                            sentence: string;
+                            today: boolean;
+                            sources: string[];
+                        }[];
+                        closing: string;
+                        regions: {
+                            key: string;
+                            name: string;
+                            stops_throwing: boolean;
+                        }[];
+                        athlete: string;
+                        name: string;
+                        guardian: string;
+                        pains: {
+                            number: number;
+                            date: string;
+                            region: string;
+                            region_name: string;
+                            sign: string;
+                            words: string;
+                            noted_by: string;
+                            open: boolean;
+                            stops_throwing: boolean;
+                            clearance: string;
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    record_pain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    region: string;
+                    date?: string | null;
+                    sign?: string | null;
+                    words: string;
+                    noted_by: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Somebody hurts: keep where and in whose words; it stops what loads it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        held_before: boolean;
+                        pain: {
+                            number: number;
+                            date: string;
+                            region: string;
+                            region_name: string;
+                            sign: string;
+                            words: string;
+                            noted_by: string;
+                            open: boolean;
+                            stops_throwing: boolean;
+                            clearance: string;
+                        };
+                        words: string[];
+                        stop_and_refer: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    record_clearance: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    number: number;
+                    cleared_by: string;
+                    date?: string | null;
+                    recorded_by: string;
+                    words?: string | null;
+                };
+            };
+        };
+        responses: {
+            /** @description Keep who cleared a pain entry, when, and who entered it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        pain: {
+                            number: number;
+                            date: string;
+                            region: string;
+                            region_name: string;
+                            sign: string;
+                            words: string;
+                            noted_by: string;
+                            open: boolean;
+                            stops_throwing: boolean;
+                            clearance: string;
+                        };
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    pitch_rules: {
+        parameters: {
+            query?: {
+                /** @description one of them; left out: all */
+                organisation?: string | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The tables of limits on pitching in force here, and who changed them. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        tables: {
+                            organisation: string;
+                            sport: string;
+                            year: number;
+                            age_on: string;
+                            kept_here: boolean;
+                            whose: string;
+                            rows: {
+                                age_low: number;
+                                age_high: number;
+                                daily_max: number;
+                                rest_to: number[];
+                                game_max?: number | null;
+                                third_day_max?: number | null;
+                                most_days_running?: number | null;
+                                yearly_innings?: number | null;
+                                second_game?: string | null;
+                                last_batter?: string | null;
+                                no_catching_from?: number | null;
+                                no_pitching_caught?: number | null;
+                                months_off?: number | null;
+                                months_off_running?: number | null;
+                                months_off_from?: string | null;
+                                note?: string | null;
+                            }[];
+                            published: {
+                                age_low: number;
+                                age_high: number;
+                                daily_max: number;
+                                rest_to: number[];
+                                game_max?: number | null;
+                                third_day_max?: number | null;
+                                most_days_running?: number | null;
+                                yearly_innings?: number | null;
+                                second_game?: string | null;
+                                last_batter?: string | null;
+                                no_catching_from?: number | null;
+                                no_pitching_caught?: number | null;
+                                months_off?: number | null;
+                                months_off_running?: number | null;
+                                months_off_from?: string | null;
+                                note?: string | null;
+                            }[];
+                            sources: string[];
+                            edits: {
+                                number: number;
+                                date: string;
+                                author: string;
+                                reason: string;
+                                published: boolean;
+                            }[];
+                            throwers: number;
+                        }[];
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    change_pitch_rules: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    organisation: string;
+                    sport: string;
+                    year?: number | null;
+                    age_on?: string | null;
+                    rows?: {
+                        age_low: number;
+                        age_high: number;
+                        daily_max: number;
+                        rest_to: number[];
+                        game_max?: number | null;
+                        third_day_max?: number | null;
+                        most_days_running?: number | null;
+                        yearly_innings?: number | null;
+                        second_game?: string | null;
+                        last_batter?: string | null;
+                        no_catching_from?: number | null;
+                        no_pitching_caught?: number | null;
+                        months_off?: number | null;
+                        months_off_running?: number | null;
+                        months_off_from?: string | null;
+                        note?: string | null;
+                    }[];
+                    published?: boolean | null;
+                    source?: string | null;
+                    author: string;
+                    reason: string;
+                };
+            };
+        };
+        responses: {
+            /** @description Play by another table of limits: whole, checked, with who and why. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        table: {
+                            organisation: string;
+                            sport: string;
+                            year: number;
+                            age_on: string;
+                            kept_here: boolean;
+                            whose: string;
+                            rows: {
+                                age_low: number;
+                                age_high: number;
+                                daily_max: number;
+                                rest_to: number[];
+                                game_max?: number | null;
+                                third_day_max?: number | null;
+                                most_days_running?: number | null;
+                                yearly_innings?: number | null;
+                                second_game?: string | null;
+                                last_batter?: string | null;
+                                no_catching_from?: number | null;
+                                no_pitching_caught?: number | null;
+                                months_off?: number | null;
+                                months_off_running?: number | null;
+                                months_off_from?: string | null;
+                                note?: string | null;
+                            }[];
+                            published: {
+                                age_low: number;
+                                age_high: number;
+                                daily_max: number;
+                                rest_to: number[];
+                                game_max?: number | null;
+                                third_day_max?: number | null;
+                                most_days_running?: number | null;
+                                yearly_innings?: number | null;
+                                second_game?: string | null;
+                                last_batter?: string | null;
+                                no_catching_from?: number | null;
+                                no_pitching_caught?: number | null;
+                                months_off?: number | null;
+                                months_off_running?: number | null;
+                                months_off_from?: string | null;
+                                note?: string | null;
+                            }[];
+                            sources: string[];
+                            edits: {
+                                number: number;
+                                date: string;
+                                author: string;
+                                reason: string;
+                                published: boolean;
+                            }[];
+                            throwers: number;
+                        };
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    join_team: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    athlete: string;
+                    team: string;
+                    organisation?: string | null;
+                    date?: string | null;
+                    last_date?: string | null;
+                };
+            };
+        };
+        responses: {
+            /** @description For whom a thrower plays, and by whose table. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        teams: string[];
+                        words: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    record_day: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    kind: string;
+                    date: string;
+                    last_date?: string | null;
+                    note?: string | null;
+                    athletes?: string[];
+                };
+            };
+        };
+        responses: {
+            /** @description Keep a day that is spoken for: game, start, practice, travel, off. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        kept: number;
+                        held_before: number;
+                        words: string[];
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
+    change_time_zone: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": {
+                    time_zone: string;
+                };
+            };
+        };
+        responses: {
+            /** @description The time zone whose days the facility counts by. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        time_zone: string;
+                        today: string;
+                        words: string;
+                    };
+                };
+            };
+            /** @description A refusal: the input is wrong, or the records cannot answer. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        refusal: {
+                            code: number;
+                            name: string;
+                            sentence: string;
+                            field: string;
+                            given: string;
+                            allowed: string;
+                        };
+                    };
+                };
+            };
+        };
+    };
     record_test: {
         parameters: {
             query?: never;
@@ -2055,6 +5583,17 @@ export interface operations {
                     soreness_after?: number | null;
                     soreness_next_day?: number | null;
                     note?: string | null;
+                    occasion?: number | null;
+                    team?: string | null;
+                    game?: string | null;
+                    innings?: string | null;
+                    before_last_batter?: number | null;
+                    innings_caught?: string | null;
+                    accuracy?: string | null;
+                    device?: string | null;
+                    time_zone?: string | null;
+                    corrected_by?: string | null;
+                    reason?: string | null;
                 };
             };
         };
@@ -2067,6 +5606,12 @@ export interface operations {
                 content: {
                     "application/json": {
                         held_before: boolean;
+                        corrected: boolean;
+                        reopened: {
+                            date: string;
+                            before: string;
+                            now: string;
+                        }[];
                         findings: {
                             severity: string;
                             sentence: string;
@@ -2076,6 +5621,9 @@ export interface operations {
                             week: number;
                             session: number;
                             order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
                         }[];
                         words: string[];
                         stop_and_refer: string[];
@@ -2153,6 +5701,19 @@ export interface operations {
                             decimals: number;
                         } | null;
                         words: string;
+                        findings: {
+                            severity: string;
+                            sentence: string;
+                            rule: string;
+                            source: string;
+                            what_to_do: string;
+                            week: number;
+                            session: number;
+                            order: number;
+                            code: string;
+                            may_answer: string;
+                            answered: string;
+                        }[];
                     };
                 };
             };

@@ -3,13 +3,17 @@
 import { openDB, type IDBPDatabase } from 'idb';
 import { outcomeOf, type Outcome } from './outcome';
 
-export type Route = '/api/log_set' | '/api/record_test';
+export type Route = '/api/log_set' | '/api/record_test' | '/api/record_throws' | '/api/record_practice' | '/api/record_pain';
 export interface Waiting {
   id?: number;
   route: Route;
   body: Record<string, unknown>;
   words: string; // what it is, for the person
 }
+
+// An event of the window, whenever something more or something less waits.
+export const outboxChanged = 'outbox-changed';
+const tell = () => window.dispatchEvent(new Event(outboxChanged));
 
 let opened: Promise<IDBPDatabase> | undefined;
 function database(): Promise<IDBPDatabase> {
@@ -23,6 +27,7 @@ function database(): Promise<IDBPDatabase> {
 export async function keep(entry: Waiting): Promise<boolean> {
   try {
     await (await database()).add('waiting', entry);
+    tell();
     return true;
   } catch {
     return false;
@@ -60,6 +65,7 @@ async function sendOnce(): Promise<Map<number, Outcome>> {
     if (sent.kind === 'taken') await (await database()).delete('waiting', entry.id as number);
     else held.set(entry.id as number, sent);
   }
+  tell();
   return held;
 }
 
@@ -72,6 +78,7 @@ export function sendWaiting(): Promise<Map<number, Outcome>> {
 
 export async function discard(id: number): Promise<void> {
   await (await database()).delete('waiting', id);
+  tell();
 }
 
 // The answer to "Keep it?": the entry is sent once more, now with keep.

@@ -23,11 +23,15 @@ export const athleteWords = {
   throwing: 'Throwing',
   blocks: 'Blocks',
   noBlocks: 'No block is planned yet.',
+  arm: 'The arm: may pitch?',
   planBlock: 'Plan a block',
   recordTests: 'Record tests',
   print: 'Print this page',
   more: 'More of this thrower',
   morePages: {
+    plan_next_session: 'What to lift next',
+    judge_block: 'Judge a block',
+    next_test: 'Which test next',
     traces: 'Force traces',
     ball_mass_line: 'Ball speed over mass',
     load_velocity: 'Bar speed over load',
@@ -60,7 +64,6 @@ export const athleteWords = {
     cannot_tell: 'Cannot tell yet whether it changed.',
     '': 'One test day: no change to judge.',
   } as Record<string, string>,
-  severities: { stops: 'Stop', warns: 'Take care', notes: 'Note' } as Record<string, string>,
 };
 
 // Where the slope of a limiter comes from; information runs from 0 (literature) to 1 (these athletes).

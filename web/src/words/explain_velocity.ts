@@ -21,4 +21,11 @@ export const explainVelocityWords = {
   leftOut: 'Left out',
   sources: 'Sources and model',
   said: 'Line by line',
+  fit: {
+    title: 'The fit behind this page',
+    quick: 'Fit again',
+    thorough: 'Fit and check the intervals',
+    stop: 'Stop',
+    progress: 'Share of the fit that is done',
+  },
 };

@@ -13,6 +13,13 @@ export const importWords = {
     blocks: 'blocks',
     block_lines: 'lines of blocks',
     overrides: 'overridden cautions',
+    prior_edits: 'changes of priors',
+    teams: 'teams',
+    pitch_rules: 'limits on pitching, changed here',
+    pains: 'pain written down',
+    clearances: 'clearances by a clinician',
+    throw_steps: 'steps back to throwing',
+    stops_answered: 'stops answered by name',
   } as Record<string, string>,
   file: 'File',
   paste: 'Or paste its lines here',
@@ -28,4 +35,12 @@ export const importWords = {
   out: 'Records out',
   outIntro: 'Everything kept, as the files this page reads.',
   write: 'Write the files',
+};
+
+export const zoneWords = {
+  title: 'Whose days count',
+  intro: 'Rest, limits and blocks go by the day of one place. Days already written down stay the days they were.',
+  zone: 'Time zone',
+  hint: 'like America/Halifax; empty: the one of the computer',
+  keep: 'Count by this zone',
 };

@@ -1,5 +1,7 @@
 export const loadBarWords = {
   title: 'Load a bar',
+  racks: 'A whole session, several racks at once',
+  kitPage: 'What stands in the gym',
   kit: 'Gym',
   meansTitle: 'Bar or tool',
   item: 'Which one',

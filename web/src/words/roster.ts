@@ -11,6 +11,8 @@ export const rosterWords = {
     hardThrow: 'Last hard throw',
     next: 'Next',
   },
+  arm: 'may pitch?',
+  armOf: (name: string) => `may pitch? ${name}`,
   noHardThrow: 'none on record',
   nobodyFound: 'Nobody here is called that. Clear the search or choose every sport.',
   importLink: 'Bring in records',

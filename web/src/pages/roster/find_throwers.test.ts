@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findThrowers, lineAfterKey } from './find_throwers';
+import { findNames, findThrowers, lineAfterKey } from './find_throwers';
 
 const throwers = [
   { name: 'Zoë Castellane', sport: 'baseball', role: 'pitcher', level: 'college' },
@@ -16,6 +16,14 @@ describe('finding throwers', () => {
   });
   it('finds without accents and case', () => expect(names('ZOE')).toEqual(['Zoë Castellane']));
   it('keeps to the sport chosen', () => expect(names('', 'baseball')).toEqual(['Zoë Castellane', 'Hugo Sandpiper']));
+});
+
+describe('whom letters can mean', () => {
+  const people = [{ athlete: 'a', name: 'Ona Reyes' }, { athlete: 'b', name: 'Ona Reyes Quay' }, { athlete: 'c', name: 'Zoë Quay' }];
+  const meant = (typed: string) => findNames(people, typed).map((each) => each.athlete).join('');
+  it('is nobody before anything is typed', () => expect(meant(' ')).toBe(''));
+  it('is everybody whose name has such words', () => expect([meant('quay'), meant('zoe'), meant('x')]).toEqual(['bc', 'c', '']));
+  it('is one when a name is typed whole', () => expect(meant('ona reyes')).toBe('a'));
 });
 
 describe('moving by keys', () => {

@@ -16,6 +16,20 @@ export function findThrowers<T extends Findable>(throwers: T[], typed: string, s
   });
 }
 
+export interface Named {
+  athlete: string;
+  name: string;
+}
+
+// Whom the letters typed can mean: a name typed whole means nobody else; nothing typed means nobody.
+export function findNames(throwers: Named[], typed: string): Named[] {
+  const wanted = wordsOf(typed);
+  if (!wanted.length) return [];
+  const whole = throwers.filter((each) => wordsOf(each.name).join(' ') === wanted.join(' '));
+  if (whole.length) return whole;
+  return throwers.filter((each) => wanted.every((part) => wordsOf(each.name).some((word) => word.startsWith(part))));
+}
+
 function wordsOf(text: string): string[] {
   const plain = text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
   return plain.split(/[^\p{L}\p{N}]+/u).filter(Boolean);

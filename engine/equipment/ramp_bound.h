@@ -1,0 +1,24 @@
+// How few plates can a ramp possibly put on, whatever the order on the sleeve?
+//
+//   a plate of set t+1 that is not among those of set t has to be put on:
+//   put on >= |M_1| + sum over t of |M_t+1 without M_t|,   least over all sequences of choices
+// The order on the sleeve is left out, so no stacking can do with fewer: what a sequence through some choice needs
+// at least may show that the choice is hopeless, and then the answer found is proven.
+// Source: relaxation of ramp_stacks.h; own. Work grows with the square of the choices of a set.
+//
+// Example: choices {20} | {15, 10} | {20} -> 1 + 2 + 1 = 4 plates put on at least
+#pragma once
+
+#include "equipment/ramp_programme.h"
+
+#include <vector>
+
+namespace amentum {
+
+// Out goes every choice through which no sequence puts on at most `limit` plates; a set may lose all of them.
+void drop_beyond(ChoicesOfSets& choices, int limit);
+
+// [from][to]: plates on in the sets from..to, counted once for each time they are put on.
+std::vector<std::vector<int>> least_put_on(const ChoicesOfSets& choices);
+
+} // namespace amentum

@@ -1,0 +1,73 @@
+#include "planning/block_so_far.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace amentum {
+namespace {
+
+SessionState state_of(const SessionSoFar& session, Date today) {
+    if (session.sets_logged >= session.sets_written)
+        return SessionState::held;
+    if (session.date >= today)
+        return SessionState::ahead;
+    return session.sets_logged > 0 ? SessionState::cut_short : SessionState::missed;
+}
+
+void count_sets(SessionSoFar& session, const BlockSoFar& so_far) {
+    for (const BlockLine* line : session.lines) {
+        session.sets_written += line->sets;
+        const auto done = so_far.done.find(line);
+        if (done == so_far.done.end())
+            continue;
+        // More sets of one line do not stand for those of another.
+        session.sets_logged += std::min(line->sets, static_cast<int>(done->second.size()));
+        for (const SetDone* set : done->second)
+            session.last_day = std::max(session.last_day.value_or(set->date), set->date);
+    }
+}
+
+} // namespace
+
+const BlockLine* line_of_set(const Block& block, const SetDone& set) {
+    if (set.athlete != block.athlete || (set.block && *set.block != block.id))
+        return nullptr;
+    const BlockLine* nearest = nullptr;
+    const auto days_off = [&](const BlockLine& line) { return std::abs(line.date - set.date); };
+    for (const auto& line : block.lines)
+        if (line.exercise == set.exercise && (!nearest || days_off(line) < days_off(*nearest)))
+            nearest = &line;
+    const bool meant = nearest && (set.block || days_off(*nearest) == 0);
+    return meant ? nearest : nullptr;
+}
+
+BlockSoFar block_so_far(const Block& block, std::span<const SetDone> sets, Date today) {
+    BlockSoFar so_far;
+    for (const auto& set : sets)
+        if (const BlockLine* line = line_of_set(block, set); line && set.date <= today)
+            so_far.done[line].push_back(&set);
+    for (auto& [line, done] : so_far.done)
+        std::sort(done.begin(), done.end(), [](const SetDone* a, const SetDone* b) {
+            return std::tie(a->date, a->set_number, a->key) < std::tie(b->date, b->set_number, b->key);
+        });
+    std::map<std::pair<int, int>, SessionSoFar> sessions;
+    for (const auto& line : block.lines) {
+        const auto [place, fresh] = sessions.try_emplace(
+            {line.week, line.session},
+            SessionSoFar{line.week, line.session, line.date, {}, SessionState::ahead, 0, 0, {}});
+        place->second.lines.push_back(&line);
+    }
+    for (auto& [key, session] : sessions) {
+        std::stable_sort(session.lines.begin(), session.lines.end(),
+                         [](const BlockLine* a, const BlockLine* b) { return a->order < b->order; });
+        count_sets(session, so_far);
+        session.state = state_of(session, today);
+        so_far.sessions.push_back(session);
+    }
+    std::stable_sort(so_far.sessions.begin(), so_far.sessions.end(),
+                     [](const auto& a, const auto& b) { return a.date < b.date; });
+    return so_far;
+}
+
+} // namespace amentum

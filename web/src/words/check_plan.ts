@@ -1,0 +1,20 @@
+// What the page of the second look says itself.
+export const checkPlanWords = {
+  title: 'Everything planned, checked anew',
+  titleOf: (name: string) => `Checked anew: ${name}`,
+  all: 'Everybody',
+  intro: 'Blocks, games, throw steps and logged sets, held against the rules once more, whatever planned them.',
+  looked: 'What was looked at',
+  nothing: 'Nothing is planned or logged that could be looked at; findings are about what was thrown and measured.',
+  clean: 'No finding.',
+  cleanAll: 'No thrower has a finding.',
+  groups: { stops: 'Stops', warns: 'Take care', notes: 'Notes' } as Record<string, string>,
+  folded: (title: string, n: number) => `${title}: ${n}`,
+  arm: 'The arm',
+  block: 'The block',
+  steps: 'Steps back to throwing',
+  refer: 'Pain, clearances, when to stop',
+  record: 'The record',
+  growth: 'Growth',
+  of: (what: string, name: string) => `${what} of ${name}`,
+};

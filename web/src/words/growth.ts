@@ -1,0 +1,28 @@
+// What the pages of growth say themselves.
+export const growthWords = {
+  title: 'Growth',
+  titleOf: (name: string) => `Growth: ${name}`,
+  all: 'Everybody under 18',
+  first: 'Those to measure first stand first.',
+  key: 'Each mark is a height, its bar the 80 % range of its error. Empty paper on the right: days since then.',
+  age: (age: number) => `${age} years`,
+  guardian: (who: string) => (who ? `Guardian: ${who}` : 'No guardian is written down.'),
+  rate: 'Rate over the last half year',
+  noRate: 'cannot tell',
+  band: 'Roughly where in growth',
+  noBand: 'cannot tell',
+  since: (days: number | null | undefined) => (days == null ? 'No height yet.' : days === 0 ? 'Measured today.' : days === 1 ? 'Last height 1 day ago.' : `Last height ${days} days ago.`),
+  none: 'No thrower under 18 is on the list.',
+  noHeight: 'No height is written down yet.',
+  chart: (name: string, heights: { date: string; height: string }[]) =>
+    heights.length ? `${name}: ${heights.length === 1 ? 'one height' : `${heights.length} heights`}, ${heights.map((each) => `${each.height} on ${each.date}`).join(', ')}.` : `${name}: no heights.`,
+  heights: (n: number) => `The heights one by one, the last first (${n})`,
+  columns: ['Day', 'Height (80 % range of its error)', 'A month, since the height a month or more before'],
+  record: 'Write down a height',
+  recordOn: 'Measured on',
+  rater: 'Measured by',
+  open: (name: string) => `Heights of ${name}, and write one down`,
+  stands: 'What stands out',
+  arm: 'The arm of this thrower',
+  record_of: 'Everything known of this thrower',
+};

@@ -1,0 +1,26 @@
+// What the page that judges a block says itself.
+export const judgeBlockWords = {
+  title: 'Did the block do more than foretold?',
+  open: 'Open',
+  which: 'Another stretch of weeks',
+  whichNote: 'Left empty: the last kept block that has begun.',
+  from: 'First day',
+  to: 'Last day',
+  judge: 'Judge these weeks',
+  judging: 'The records before the block are being laid into one model; after new records that takes some seconds.',
+  span: (from: string, to: string, block: string, finished: boolean) =>
+    `${from} to ${to}${block ? `, block ${block}` : ''}${finished ? '' : ', still running'}.`,
+  verdicts: { more: 'More than foretold', less: 'Less than foretold', cannot_tell: 'Cannot tell' } as Record<string, string>,
+  without: 'Without the block',
+  test: 'Test after it',
+  excess: 'Beside the forecast',
+  beside: 'Beside others without a block',
+  others: (n: number) => `${n} others`,
+  noOthers: 'no comparison group',
+  legend: 'Band: 80 % forecast of such a test without the block, from the readings up to its start. Filled dots: tests; ringed: the one judged.',
+  drawn: (name: string, forecast: string, test: string) => `${name}: forecast without the block ${forecast}; test after it ${test}.`,
+  every: 'Every quality, in words',
+  notTakenOut: 'Not taken out',
+  notJudged: 'Not judged',
+  sources: 'Sources and model',
+};

@@ -1,0 +1,21 @@
+// What the page of the next test says itself.
+export const nextTestWords = {
+  title: 'Which test next?',
+  reckoning: 'What each test would be worth is being reckoned; after new records that takes some seconds.',
+  before: 'Choice made on',
+  beforeNote: 'Left empty: the next kept block’s start, or four weeks from today.',
+  ask: 'Reckon for this day',
+  day: 'Day',
+  none: 'no test by itself',
+  noDay: 'no day is free',
+  every: 'Every test, most worth first',
+  columns: { test: 'Test', day: 'Last free day', last: 'Last tested', doubt: 'Doubt about the level, SD', worth: 'Worth' },
+  never: 'never',
+  doubt: (without: string, withTest: string) => `${without} to ${withTest}`,
+  legend: 'Bar: doubt about the level on the day of the choice, one standard deviation, in spreads between throwers. Hollow end: what one more test would take away. Worth: velocity lost on average by choosing without the test.',
+  worth: (value: string, unit: string) => `${value} ${unit}`,
+  small: (unit: string) => `under 0.001 ${unit}`,
+  passedOver: 'Later days, and why not',
+  cautions: 'Take care',
+  sources: 'Sources and model',
+};
