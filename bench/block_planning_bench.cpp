@@ -112,8 +112,7 @@ std::vector<Case> cases(int seeds) {
 void ask_ours(Case& one) {
     one.bound = timed([&] { return bound_plan(one.problem)->points; });
     one.search = timed([&] {
-        // Two seconds' worth of moves for four weeks; what a block is planned with for more.
-        const SearchBudget budget = one.size->mesos == 1 ? SearchBudget{1'500'000, 4, 1} : SearchBudget{};
+        const SearchBudget budget{500'000, 6, 1}; // two seconds of moves for four weeks, below five for more
         one.plan = search_plan(one.problem, budget).value();
         return price_plan(one.problem, one.plan).total();
     });

@@ -72,4 +72,15 @@ std::vector<std::vector<int>> least_put_on(const ChoicesOfSets& choices) {
     return least;
 }
 
+std::vector<std::vector<std::vector<int>>> least_put_on_after(const ChoicesOfSets& choices) {
+    std::vector<std::vector<Needs>> after(choices.size());
+    for (std::size_t to = 0; to < choices.size(); ++to) {
+        after[to].resize(to + 1);
+        after[to][to].assign(choices[to].size(), 0);
+        for (std::size_t t = to; t > 0; --t)
+            after[to][t - 1] = carried_back(after[to][t], choices[t - 1], choices[t]);
+    }
+    return after;
+}
+
 } // namespace amentum

@@ -21,4 +21,7 @@ void drop_beyond(ChoicesOfSets& choices, int limit);
 // [from][to]: plates on in the sets from..to, counted once for each time they are put on.
 std::vector<std::vector<int>> least_put_on(const ChoicesOfSets& choices);
 
+// [to][set][choice]: plates put on in the sets after this one up to `to`, when this set has that choice.
+std::vector<std::vector<std::vector<int>>> least_put_on_after(const ChoicesOfSets& choices);
+
 } // namespace amentum

@@ -3,13 +3,14 @@
 #include "equipment/ramp_bound.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <unordered_map>
 
 namespace amentum {
 namespace {
 
-constexpr std::size_t most_states = 400'000;
+constexpr std::size_t most_states = 400'000, usual_states = 2'000;
 
 struct State {
     std::size_t from, to;
@@ -20,8 +21,8 @@ struct HashOfState {
     std::size_t operator()(const State& s) const { return HashOfCounts{}(s.held) * 31 + s.from * 37 + s.to; }
 };
 
-// What was best in a state: a choice of the one set, a split after a set, or a further plate.
-enum class Step { choice, split, plate, given_up };
+// What was best in a state: a choice of the one set, a choice of each of two, a split after a set, or a further plate.
+enum class Step { choice, pair, split, plate, given_up };
 struct Best {
     RampCost cost; // given up: the intervals are the limit that was not enough
     Step step;
@@ -31,14 +32,17 @@ struct Best {
 class Programme {
 public:
     Programme(const ChoicesOfSets& choices, const std::vector<ExactMass>& each)
-        : choices_(choices), each_(each), put_on_(least_put_on(choices)) {
-        for (const auto& set : choices) {
-            RampCost least{0, set.front().count, set.front().mass};
-            for (const auto& choice : set) {
-                least.intervals = std::min(least.intervals, choice.count);
-                least.moved = std::min(least.moved, choice.mass);
+        : choices_(choices), each_(each), put_on_(least_put_on(choices)),
+          put_on_after_(least_put_on_after(choices)) {
+        best_.reserve(usual_states);
+        alone_.resize(choices.size(), std::vector<RampCost>(choices.size()));
+        for (std::size_t from = 0; from < choices.size(); ++from) {
+            RampCost most{};
+            for (std::size_t to = from; to < choices.size(); ++to) {
+                const RampCost least = least_of(choices[to]);
+                most = {0, std::max(most.intervals, least.intervals), std::max(most.moved, least.moved)};
+                alone_[from][to] = most;
             }
-            least_.push_back(least);
         }
     }
 
@@ -53,51 +57,62 @@ public:
     }
 
 private:
+    static RampCost least_of(const std::vector<RampChoice>& set) {
+        RampCost least{0, set.front().count, set.front().mass};
+        for (const auto& choice : set) {
+            least.intervals = std::min(least.intervals, choice.count);
+            least.moved = std::min(least.moved, choice.mass);
+        }
+        return least;
+    }
     bool ran_out() const { return best_.size() > most_states; }
 
     // Each set alone, and all of them in any order on the sleeve, need this much more than is held.
     RampCost at_least(std::size_t from, std::size_t to, int held, ExactMass held_mass) const {
-        RampCost least{0, std::max(0, put_on_[from][to] - held), 0};
-        for (std::size_t i = from; i <= to; ++i) {
-            least.intervals = std::max(least.intervals, least_[i].intervals - held);
-            least.moved = std::max(least.moved, least_[i].moved - held_mass);
-        }
-        return least;
+        return {0, std::max({0, put_on_[from][to] - held, alone_[from][to].intervals - held}),
+                std::max<ExactMass>(0, alone_[from][to].moved - held_mass)};
     }
 
+    // Of the choices that hold what is on already and can be come to by at most `limit` plates, that one among them.
     struct Room {
-        PlateCounts most; // of each kind what some choice of every set holds together with what is on already
+        PlateCounts most; // of each kind what some choice of every set holds
         PlateCounts
-            sure;   // of each kind what every choice of every set has: best put on now, once for all of them
-        int fewest; // plates on in the sets from..to at least, whatever the order, what is held among them
+            sure; // of each kind what every choice of every set has: best put on now, once for all of them
+        std::array<int, most_ramp_sets> up_to; // plates on in the sets from..i at least, whatever the order
+        int fewest;                            // in all of them
     };
-    Room room(std::size_t from, std::size_t to, const PlateCounts& held) const {
-        Room found{{}, {}, 0};
+    Room room(std::size_t from, std::size_t to, const PlateCounts& held, int limit) {
+        Room found{{}, {}, {}, no_limit};
         found.most.of.fill(PlateCounts::most_of_a_kind);
         found.sure.of.fill(PlateCounts::most_of_a_kind);
-        std::vector<const RampChoice*> before, open;
-        std::vector<int> needs, next;
+        reached_.clear();
         for (std::size_t i = from; i <= to; ++i) {
-            open.clear();
-            next.clear();
+            next_.clear();
             PlateCounts of_set;
-            for (const auto& choice : choices_[i]) {
-                if (!held.within(choice.plates))
+            const int* after = put_on_after_[to][i].data();
+            for (const RampChoice& choice : choices_[i]) {
+                const int later = *after++;
+                if (choice.count + later > limit || !held.within(choice.plates))
+                    continue;
+                int need = i == from ? choice.count : no_limit;
+                for (const Reached& before : reached_)
+                    if (before.need < need)
+                        need = std::min(need, before.need + choice.plates.without(before.choice->plates));
+                if (need + later > limit)
                     continue;
                 of_set = of_set.joined_with(choice.plates);
                 found.sure = found.sure.met_with(choice.plates);
-                open.push_back(&choice);
-                int need = i == from ? choice.count : no_limit;
-                for (std::size_t a = 0; a < before.size(); ++a)
-                    if (needs[a] < need)
-                        need = std::min(need, needs[a] + choice.plates.without(before[a]->plates));
-                next.push_back(need);
+                next_.push_back({&choice, need});
             }
+            if (next_.empty())
+                return found;
             found.most = found.most.met_with(of_set);
-            std::swap(before, open);
-            std::swap(needs, next);
+            found.up_to[i] = no_limit;
+            for (const Reached& each : next_)
+                found.up_to[i] = std::min(found.up_to[i], each.need);
+            std::swap(reached_, next_);
         }
-        found.fewest = *std::min_element(needs.begin(), needs.end());
+        found.fewest = found.up_to[to];
         return found;
     }
 
@@ -122,27 +137,64 @@ private:
         return best;
     }
 
+    // Two sets need no search: what both choices have goes on once, under the rest.
+    Best choose_two(std::size_t set, const PlateCounts& held, ExactMass held_mass, int limit) {
+        Best best{{0, limit, 0}, Step::given_up, 0};
+        const int count = held.plates();
+        const auto &first = choices_[set], &second = choices_[set + 1];
+        if (put_on_[set][set + 1] - count > limit)
+            return best;
+        next_.clear();
+        for (const auto& choice : second)
+            if (choice.count - count <= limit && held.within(choice.plates))
+                next_.push_back({&choice, 0});
+        for (std::size_t a = 0; a < first.size(); ++a) {
+            if (first[a].count - count + put_on_after_[set + 1][set][a] > limit ||
+                !held.within(first[a].plates))
+                continue;
+            for (const Reached& then : next_) {
+                const PlateCounts& plates = then.choice->plates;
+                const int intervals = first[a].count - count + plates.without(first[a].plates);
+                if (intervals > limit)
+                    continue;
+                const PlateCounts both = plates.met_with(first[a].plates);
+                const RampCost cost{first[a].lacking + then.choice->lacking, intervals,
+                                    first[a].mass + then.choice->mass - mass_of(both) - held_mass};
+                if (best.step == Step::given_up || cost < best.cost)
+                    best = {cost, Step::pair,
+                            a * second.size() + static_cast<std::size_t>(then.choice - second.data())};
+            }
+        }
+        return best;
+    }
+
+    ExactMass mass_of(const PlateCounts& plates) const {
+        ExactMass mass = 0;
+        for (std::size_t kind = 0; kind < each_.size(); ++kind)
+            mass += plates.of[kind] * each_[kind];
+        return mass;
+    }
+
     Best best(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit) {
         if (from == to)
             return choose(from, held, held_mass, limit);
-        const auto known = best_.find({from, to, held});
-        if (known != best_.end()) {
-            const Best& before = known->second;
-            if (before.step != Step::given_up || limit <= before.cost.intervals)
-                return before.cost.intervals <= limit && before.step != Step::given_up
-                           ? before
-                           : Best{{0, limit, 0}, Step::given_up, 0};
-        }
-        const Best found =
-            ran_out() ? Best{{0, limit, 0}, Step::given_up, 0} : search(from, to, held, held_mass, limit);
-        best_[{from, to, held}] = found;
-        return found;
+        // A reference into an unordered map outlives what is put in beside it. A new state is one given up below 0.
+        Best& known = best_.try_emplace({from, to, held}, Best{{0, -1, 0}, Step::given_up, 0}).first->second;
+        if (known.step != Step::given_up || limit <= known.cost.intervals)
+            return known.cost.intervals <= limit && known.step != Step::given_up
+                       ? known
+                       : Best{{0, limit, 0}, Step::given_up, 0};
+        if (!ran_out())
+            known = search(from, to, held, held_mass, limit);
+        return known;
     }
 
     Best search(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit) {
+        if (to == from + 1)
+            return choose_two(from, held, held_mass, limit);
         Best found{{0, limit, 0}, Step::given_up, 0};
         const int count = held.plates();
-        const Room room = this->room(from, to, held);
+        const Room room = this->room(from, to, held, limit + count);
         if (room.fewest - count > limit)
             return found;
         // `least`: what the step costs at least; a step that cannot be better is not looked into.
@@ -173,6 +225,8 @@ private:
         }
         for (std::size_t m = from; m < to && !sure; ++m) {
             const RampCost later = at_least(m + 1, to, count, held_mass);
+            if (room.up_to[m] - count + later.intervals > limit)
+                continue;
             if (!worth_trying(at_least(from, m, count, held_mass) + later))
                 continue;
             const Best first = best(from, m, held, held_mass, limit - later.intervals);
@@ -204,12 +258,18 @@ private:
             stack.pop_back();
             break;
         }
-        case Step::choice: {
-            const PlateCounts& plates = choices_[from][taken.which].plates;
-            stacks.sets[from] = stack;
+        case Step::choice:
+            put_on(from, choices_[from][taken.which].plates, held, stack, stacks);
+            break;
+        case Step::pair: {
+            const PlateCounts& first = choices_[from][taken.which / choices_[to].size()].plates;
+            const PlateCounts& second = choices_[to][taken.which % choices_[to].size()].plates;
+            const PlateCounts both = first.met_with(second);
+            std::vector<std::size_t> shared = stack;
             for (std::size_t kind = 0; kind < each_.size(); ++kind)
-                stacks.sets[from].insert(stacks.sets[from].end(), plates.of[kind] - held.of[kind], kind);
-            stacks.used = stacks.used.joined_with(plates);
+                shared.insert(shared.end(), both.of[kind] - held.of[kind], kind);
+            put_on(from, first, both, shared, stacks);
+            put_on(to, second, both, shared, stacks);
             break;
         }
         case Step::given_up:
@@ -217,11 +277,27 @@ private:
         }
     }
 
+    // The set's plates: those held, in their order, and the rest outside them, heaviest first.
+    void put_on(std::size_t set, const PlateCounts& plates, const PlateCounts& held,
+                const std::vector<std::size_t>& stack, RampStacks& stacks) const {
+        auto& of_set = stacks.sets[set];
+        of_set = stack;
+        for (std::size_t kind = 0; kind < each_.size(); ++kind)
+            of_set.insert(of_set.end(), plates.of[kind] - held.of[kind], kind);
+        stacks.used = stacks.used.joined_with(plates);
+    }
+
     const ChoicesOfSets& choices_;
     const std::vector<ExactMass>& each_;
     std::vector<std::vector<int>> put_on_; // least, of the sets from..to, whatever the order on the sleeve
-    std::vector<RampCost> least_;          // of each set alone
+    std::vector<std::vector<std::vector<int>>> put_on_after_; // least, of sets after one up to another
+    std::vector<std::vector<RampCost>> alone_; // [from][to]: the most that one of these sets needs by itself
     std::unordered_map<State, Best, HashOfState> best_;
+    struct Reached {
+        const RampChoice* choice;
+        int need;
+    };
+    std::vector<Reached> reached_, next_; // of room()
 };
 
 } // namespace

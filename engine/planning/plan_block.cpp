@@ -12,8 +12,8 @@
 namespace amentum {
 namespace {
 
-constexpr int brief_starts = 3, thorough_starts = 4;
-constexpr double thorough_moves = 2.5; // times the brief ones
+constexpr int brief_starts = 3, thorough_starts = 6; // of the first round
+constexpr double thorough_moves = 2.5;               // times the brief ones
 constexpr int nodes_when_nothing_was_found = 400;
 
 // The share of the work each step takes, for whoever watches.

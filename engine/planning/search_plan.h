@@ -2,9 +2,11 @@
 // and the random stream is seeded, so the same problem and budget give the same plan on any machine and any number of
 // threads.
 //
-// Simulated annealing over the sets of the week's template [Kirkpatrick1983]: a set more or less, a line in, out or
-// exchanged, a line moved to another session, a session copied from another meso, two of these at once. Breaches cost
-// more and more as the temperature falls; only a plan without any is kept. Several starts, the best one kept.
+// Simulated annealing over the sets of the week's template [Kirkpatrick1983], from several starts, in three rounds: first
+// among all choices, then among those that a plan of the round before holds, so that the good parts of several plans come
+// together. Where hours are enough, a start is searched before its sets have days (inside/search_week.h), because days only
+// hide how little there is to decide; where that breaks limits, from nothing. Of several mesos the first is planned alone,
+// then all from copies of it.
 // What it cannot tell: how far from the best it is; bound_plan.h says that.
 #pragma once
 
@@ -17,8 +19,8 @@
 namespace amentum {
 
 struct SearchBudget {
-    std::int64_t moves_of_a_meso = 400'000; // of one start
-    int starts = 3;
+    std::int64_t moves_of_a_start = 100'000; // of a meso
+    int starts = 6; // of the first round; two thirds and a third of them in the second and third
     std::uint64_t seed = 1;
 };
 
