@@ -1,5 +1,5 @@
 // A block by search, bound and polish, against CBC on the whole model (linear_model.h), timed in the same run.
-//   search   search_plan with its usual budget; bound: bound_plan; polish: polish_plan with its usual budget
+//   search   search_plan with half a million moves a start; bound: bound_plan; polish: polish_plan with its usual budget
 //   rival    CBC 2.10 as its own driver runs it, with its presolve, cuts and heuristics, 40 s
 // Seconds are of the processor, one thread, so that another program beside it does not count.
 // Run it by `./dev bench`, or: ninja block_planning_bench && ./bench/block_planning_bench [--quick]

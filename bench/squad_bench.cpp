@@ -55,11 +55,19 @@ RecordSet renamed(RecordSet records, int seed) {
     own(records.calendar);
     own(records.sets);
     own(records.overrides);
+    own(records.teams);
+    own(records.pains);
+    own(records.clearances);
+    own(records.throw_steps);
+    own(records.stops_answered);
     for (auto& set : records.sets)
         set.key += mark;
     records.blocks.clear();
-    if (seed > 1)
+    if (seed > 1) {
         records.facility.reset();
+        records.prior_edits.clear();
+        records.pitch_tables.clear();
+    }
     return records;
 }
 

@@ -107,7 +107,7 @@ struct BlockRequest {
     std::optional<Block> previous = {}; // kept as it is where it can be
     Effort effort = Effort::brief;
     std::int64_t moves =
-        60'000; // of the search, for each meso; `thorough` takes two and a half times as many
+        60'000; // of a start of the search, for each meso; `thorough` takes two and a half times as many
     std::uint64_t seed = 1;
     std::function<bool(double share)> going = {}; // asked now and then; false: stop with the best so far
 };

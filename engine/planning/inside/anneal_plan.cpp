@@ -7,8 +7,9 @@
 namespace amentum {
 namespace {
 
-constexpr double coldest = 0.004;                              // points
-constexpr double lightest_breach = 2, heaviest_breach = 60; // points of a unit broken; found on random problems
+constexpr double coldest = 0.004; // points
+constexpr double lightest_breach = 2,
+                 heaviest_breach = 60; // points of a unit broken; found on random problems
 
 std::size_t at(int i) {
     return static_cast<std::size_t>(i);

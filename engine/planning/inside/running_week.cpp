@@ -16,8 +16,8 @@ double over(double is, double most) {
 
 RunningWeek::RunningWeek(const BlockProblem& problem, int meso)
     : problem_(problem), sets_(problem.choices.size(), 0), place_(problem.choices.size(), 0),
-      dose_(problem.qualities.size(), 0),
-      worth_(problem.qualities.size(), 0), regions_(regions_counted, 0), ready_(ready_groups, 0) {
+      dose_(problem.qualities.size(), 0), worth_(problem.qualities.size(), 0), regions_(regions_counted, 0),
+      ready_(ready_groups, 0) {
     const auto weeks = static_cast<double>(problem.mesos[index(meso)].full_weeks.size());
     std::map<std::string, int> patterns;
     for (int c = 0; c < static_cast<int>(problem.choices.size()); ++c) {
@@ -47,8 +47,7 @@ RunningWeek::RunningWeek(const BlockProblem& problem, int meso)
     patterns_.assign(patterns.size(), 0);
     const auto& knots = problem.curve.knots;
     for (std::size_t k = 1; k < knots.size(); ++k) {
-        const double slope =
-            (knots[k].share - knots[k - 1].share) / (knots[k].sets - knots[k - 1].sets);
+        const double slope = (knots[k].share - knots[k - 1].share) / (knots[k].sets - knots[k - 1].sets);
         curve_.push_back({knots[k].share - slope * knots[k].sets, slope});
     }
     curve_.push_back({knots.back().share, 0});

@@ -51,7 +51,7 @@ private:
     std::vector<Serving> servings_;
     std::vector<Line> curve_;
     std::vector<int> sets_, candidates_, held_, place_; // place: of a choice in `held`
-    std::vector<double> dose_, worth_; // by quality
+    std::vector<double> dose_, worth_;                  // by quality
     std::vector<double> regions_, ready_;
     std::vector<int> patterns_;
     double wanted_ready_[ready_groups] = {};

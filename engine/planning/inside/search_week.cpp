@@ -11,7 +11,7 @@ namespace amentum {
 namespace {
 
 constexpr double coldest = 0.005; // points; found on the random problems of the tests
-constexpr int carried = 4000; // tries, while something is broken
+constexpr int carried = 4000;     // tries, while something is broken
 constexpr double lightest_breach = 2, heaviest_breach = 60;
 
 std::size_t at(int i) {
@@ -82,8 +82,8 @@ private:
             if (const int other = sets + (stream_.below(2) == 0 ? -1 : 1); week_.allows(held, other))
                 put(held, other);
         } else if (another) { // for the one held, with about as many sets
-            const int about = std::clamp(sets + stream_.below(3) - 1, week_.fewest(in),
-                                         week_.days(in) * week_.most(in));
+            const int about =
+                std::clamp(sets + stream_.below(3) - 1, week_.fewest(in), week_.days(in) * week_.most(in));
             if (!week_.allows(in, about))
                 return;
             put(held, 0);
@@ -137,7 +137,8 @@ public:
 private:
     bool free(const Line& line, int day) const {
         const auto& may = plan_.candidates(0, day);
-        return plan_.sets(0, day, line.choice) == 0 && std::binary_search(may.begin(), may.end(), line.choice);
+        return plan_.sets(0, day, line.choice) == 0 &&
+               std::binary_search(may.begin(), may.end(), line.choice);
     }
     void put(Line& line, int day) {
         if (line.day >= 0)
@@ -194,8 +195,8 @@ std::vector<Line> lines_of(const BlockProblem& problem, const RunningWeek& week)
 
 } // namespace
 
-PlanSets week_before_days(const BlockProblem& problem, std::int64_t moves, double hottest,
-                          std::uint64_t seed, const std::vector<char>& among) {
+PlanSets week_before_days(const BlockProblem& problem, std::int64_t moves, double hottest, std::uint64_t seed,
+                          const std::vector<char>& among) {
     assert(problem.mesos.size() == 1);
     WeekSearch search(problem, seed, among);
     return Days(problem, seed).lay(lines_of(problem, search.run(moves, hottest)));
