@@ -52,7 +52,7 @@ for (const tests of [shownIsHeldTests, everyPageTests, printTests, loadBarTests,
                      athleteRecordTests, retargetBlockTests, addressTests, keyboardTests, recordTraceTests, traceTests, linesTests, rangesTests, priorsTests,
                      solveSetupTests, bodyTests, judgeBlockTests, explainVelocityTests, checkCalibrationTests, mayPitchTests, offlineTests, stopAndReferTests, recordThrowsTests, pitchRulesTests, growthTests, planRampTests, checkPlanTests])
   tests(world);
-const failed = await runTests();
+const failed = await runTests({ tries: 2 });
 await world.browser.close();
 await world.server.kill();
 process.exit(failed ? 1 : 0);

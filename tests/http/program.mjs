@@ -65,16 +65,22 @@ const tests = [];
 export function test(name, body) {
   tests.push({ name, body });
 }
-export async function runTests() {
+// `tries`: 2 where a clock outside the project decides (a browser that draws late on a busy machine); what failed at first is
+// printed all the same.
+export async function runTests({ tries = 1 } = {}) {
   let failed = 0;
   for (const { name, body } of tests) {
     const started = Date.now();
-    try {
-      await body();
-      console.log(`ok      ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)`);
-    } catch (fault) {
-      failed += 1;
-      console.log(`FAILED  ${name}\n        ${fault.stack ?? fault}`);
+    for (let left = tries - 1; ; --left) {
+      try {
+        await body();
+        console.log(`ok      ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)`);
+      } catch (fault) {
+        console.log(`${left > 0 ? 'ONCE MORE' : 'FAILED '} ${name}\n        ${fault.stack ?? fault}`);
+        if (left > 0) continue;
+        failed += 1;
+      }
+      break;
     }
   }
   console.log(`${tests.length - failed} passed, ${failed} failed`);
