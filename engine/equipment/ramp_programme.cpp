@@ -81,7 +81,12 @@ private:
         std::array<int, most_ramp_sets> up_to; // plates on in the sets from..i at least, whatever the order
         int fewest;                            // in all of them
     };
-    Room room(std::size_t from, std::size_t to, const PlateCounts& held, int limit) {
+    // Which they are is left behind, for the states with one plate more: theirs are among them.
+    struct Open {
+        std::array<std::size_t, most_ramp_sets + 1> first; // of each set, in open_
+    };
+    Room room(std::size_t from, std::size_t to, const PlateCounts& held, int limit, const Open* among,
+              Open& open) {
         Room found{{}, {}, {}, no_limit};
         found.most.of.fill(PlateCounts::most_of_a_kind);
         found.sure.of.fill(PlateCounts::most_of_a_kind);
@@ -89,9 +94,13 @@ private:
         for (std::size_t i = from; i <= to; ++i) {
             next_.clear();
             PlateCounts of_set;
-            const int* after = put_on_after_[to][i].data();
-            for (const RampChoice& choice : choices_[i]) {
-                const int later = *after++;
+            open.first[i] = open_.size();
+            const auto& after = put_on_after_[to][i];
+            const std::size_t many = among ? among->first[i + 1] - among->first[i] : choices_[i].size();
+            for (std::size_t k = 0; k < many; ++k) {
+                const std::size_t c = among ? open_[among->first[i] + k] : k;
+                const RampChoice& choice = choices_[i][c];
+                const int later = after[c];
                 if (choice.count + later > limit || !held.within(choice.plates))
                     continue;
                 int need = i == from ? choice.count : no_limit;
@@ -103,7 +112,9 @@ private:
                 of_set = of_set.joined_with(choice.plates);
                 found.sure = found.sure.met_with(choice.plates);
                 next_.push_back({&choice, need});
+                open_.push_back(static_cast<std::uint16_t>(c));
             }
+            open.first[i + 1] = open_.size();
             if (next_.empty())
                 return found;
             found.most = found.most.met_with(of_set);
@@ -175,7 +186,8 @@ private:
         return mass;
     }
 
-    Best best(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit) {
+    Best best(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit,
+              const Open* among = nullptr) {
         if (from == to)
             return choose(from, held, held_mass, limit);
         // A reference into an unordered map outlives what is put in beside it. A new state is one given up below 0.
@@ -185,16 +197,26 @@ private:
                        ? known
                        : Best{{0, limit, 0}, Step::given_up, 0};
         if (!ran_out())
-            known = search(from, to, held, held_mass, limit);
+            known = search(from, to, held, held_mass, limit, among);
         return known;
     }
 
-    Best search(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit) {
+    Best search(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit,
+                const Open* among) {
         if (to == from + 1)
             return choose_two(from, held, held_mass, limit);
+        const std::size_t left_behind = open_.size();
+        const Best found = search_more(from, to, held, held_mass, limit, among);
+        open_.resize(left_behind);
+        return found;
+    }
+
+    Best search_more(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass,
+                     int limit, const Open* among) {
         Best found{{0, limit, 0}, Step::given_up, 0};
         const int count = held.plates();
-        const Room room = this->room(from, to, held, limit + count);
+        Open open;
+        const Room room = this->room(from, to, held, limit + count, among, open);
         if (room.fewest - count > limit)
             return found;
         // `least`: what the step costs at least; a step that cannot be better is not looked into.
@@ -219,7 +241,7 @@ private:
                 continue;
             PlateCounts more = held;
             ++more.of[kind];
-            const Best inner = best(from, to, more, mass, limit - 1);
+            const Best inner = best(from, to, more, mass, limit - 1, &open);
             if (inner.step != Step::given_up)
                 consider(inner.cost + plate, Step::plate, kind);
         }
@@ -298,6 +320,7 @@ private:
         int need;
     };
     std::vector<Reached> reached_, next_; // of room()
+    std::vector<std::uint16_t> open_;     // choices, one state's after another's
 };
 
 } // namespace

@@ -8,8 +8,6 @@ namespace amentum {
 namespace {
 
 constexpr double coldest = 0.004; // points
-constexpr double lightest_breach = 2,
-                 heaviest_breach = 60; // points of a unit broken; found on random problems
 
 std::size_t at(int i) {
     return static_cast<std::size_t>(i);
@@ -32,35 +30,16 @@ Annealing::Annealing(const BlockProblem& problem, const PlanSets& from, std::uin
 }
 
 bool Annealing::run(std::int64_t moves, double hottest, const std::function<bool(double share)>& going) {
-    double temperature = hottest;
-    const double cooling = factor_a_step(hottest, coldest);
-    const double heavier = factor_a_step(lightest_breach, heaviest_breach);
-    breach_ = lightest_breach;
-    keep_if_best();
-    for (int step = 0; step < steps_of_cooling; ++step) {
-        if (going && !going(double(step) / steps_of_cooling))
-            return false;
-        double value = plan_.points() - breach_ * plan_.broken();
-        for (std::int64_t i = 0; i < moves / steps_of_cooling; ++i) {
-            undo_.clear();
-            for (int more = depth(); more > 0; --more)
-                move();
-            if (undo_.empty())
-                continue;
-            const double broken = plan_.broken();
-            const double next = plan_.points() - breach_ * broken;
-            if (value - next > temperature * drawn_threshold(stream_)) {
-                take_back();
-                continue;
-            }
-            value = next;
-            if (broken <= 0)
-                keep_if_best();
-        }
-        temperature *= cooling;
-        breach_ *= heavier;
-    }
-    return true;
+    if (broken() <= 0)
+        keep();
+    return cool(*this, stream_, moves, hottest, coldest, going);
+}
+
+bool Annealing::change() {
+    undo_.clear();
+    for (int more = depth(); more > 0; --more)
+        move();
+    return !undo_.empty();
 }
 
 void Annealing::move() {
@@ -159,9 +138,9 @@ void Annealing::take_back() {
         plan_.set(was->meso, was->session, was->choice, was->sets);
 }
 
-void Annealing::keep_if_best() {
+void Annealing::keep() {
     const double points = plan_.points();
-    if (plan_.broken() > 0 || (best_ && points <= best_points_ + 1e-12))
+    if (best_ && points <= best_points_ + 1e-12)
         return;
     best_ = plan_.sets();
     best_points_ = points;

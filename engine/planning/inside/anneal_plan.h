@@ -27,6 +27,13 @@ public:
     const std::optional<PlanSets>& best() const { return best_; }
     double best_points() const { return best_points_; }
 
+    // For the cooling (cooling.h).
+    bool change();
+    void take_back();
+    void keep(); // where it is the best so far
+    double points() const { return plan_.points(); }
+    double broken() const { return plan_.broken(); }
+
 private:
     struct Was {
         int meso, session, choice, sets;
@@ -42,8 +49,6 @@ private:
 
     int depth();
     void put(int m, int d, int c, int sets);
-    void take_back();
-    void keep_if_best();
     int drawn_line(int m, int d); // -1: none
     int drawn_candidate(int m, int d);
     bool may_stand(int m, int d, int c) const;
@@ -52,7 +57,6 @@ private:
     RunningPlan plan_;
     SeededStream stream_;
     std::vector<std::vector<std::vector<int>>> candidates_; // [meso][session], of `among`
-    double breach_ = 0;
     std::vector<Was> undo_;
     std::optional<PlanSets> best_;
     double best_points_ = 0;

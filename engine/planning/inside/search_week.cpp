@@ -12,7 +12,6 @@ namespace {
 
 constexpr double coldest = 0.005; // points; found on the random problems of the tests
 constexpr int carried = 4000;     // tries, while something is broken
-constexpr double lightest_breach = 2, heaviest_breach = 60;
 
 std::size_t at(int i) {
     return static_cast<std::size_t>(i);
@@ -28,29 +27,23 @@ public:
     }
 
     const RunningWeek& run(std::int64_t moves, double hottest) {
-        if (among_.empty())
-            return week_;
-        double temperature = hottest, breach = lightest_breach;
-        const double cooling = factor_a_step(hottest, coldest);
-        const double heavier = factor_a_step(lightest_breach, heaviest_breach);
-        for (int step = 0; step < steps_of_cooling; ++step) {
-            double value = week_.points() - breach * week_.broken();
-            for (std::int64_t i = 0; i < moves / steps_of_cooling; ++i) {
-                undo_.clear();
-                move();
-                if (undo_.empty())
-                    continue;
-                const double next = week_.points() - breach * week_.broken();
-                if (value - next > temperature * drawn_threshold(stream_))
-                    take_back();
-                else
-                    value = next;
-            }
-            temperature *= cooling;
-            breach *= heavier;
-        }
+        if (!among_.empty())
+            cool(*this, stream_, moves, hottest, coldest);
         return week_;
     }
+
+    bool change() {
+        undo_.clear();
+        move();
+        return !undo_.empty();
+    }
+    void take_back() {
+        for (auto was = undo_.rbegin(); was != undo_.rend(); ++was)
+            week_.set(was->choice, was->sets);
+    }
+    void keep() {} // the coolest is good enough to begin with
+    double points() const { return week_.points(); }
+    double broken() const { return week_.broken(); }
 
 private:
     struct Was {
@@ -62,11 +55,6 @@ private:
         undo_.push_back({choice, week_.sets(choice)});
         week_.set(choice, sets);
     }
-    void take_back() {
-        for (auto was = undo_.rbegin(); was != undo_.rend(); ++was)
-            week_.set(was->choice, was->sets);
-    }
-
     void move() {
         const int dice = stream_.below(100);
         const int in = drawn(among_);
