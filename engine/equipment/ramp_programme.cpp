@@ -168,6 +168,8 @@ private:
                 const int intervals = first[a].count - count + plates.without(first[a].plates);
                 if (intervals > limit)
                     continue;
+                if (best.step != Step::given_up && best.cost.lacking == 0 && intervals > best.cost.intervals)
+                    continue; // cannot be better, whatever its mass
                 const PlateCounts both = plates.met_with(first[a].plates);
                 const RampCost cost{first[a].lacking + then.choice->lacking, intervals,
                                     first[a].mass + then.choice->mass - mass_of(both) - held_mass};
