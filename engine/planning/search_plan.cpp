@@ -123,12 +123,10 @@ private:
         return annealing.best();
     }
 
-    // By choice: in one of the plans, in the best so far, or in the plan before.
+    // By choice: in one of the plans or in the best so far.
     std::vector<char> held_by(std::vector<PlanSets> plans) const {
         if (const auto& best = alone_ ? alone_ : best_)
             plans.push_back(best->plan);
-        if (problem_.previous)
-            plans.push_back(*problem_.previous);
         std::vector<char> held(problem_.choices.size(), 0);
         for (const auto& plan : plans)
             for (const auto& meso : plan)

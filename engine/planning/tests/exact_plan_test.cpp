@@ -1,5 +1,7 @@
 // Branch and bound against every plan there is; and what a polish may do to a plan.
 #include "planning/exact_plan.h"
+#include "planning/inside/anneal_plan.h"
+#include "planning/search_plan.h"
 #include "planning/tests/every_plan.h"
 #include "planning/tests/random_plan.h"
 
@@ -52,11 +54,16 @@ void check_against_every_plan(const BlockProblem& problem, int& solvable) {
     const auto bound = bound_plan(problem);
     REQUIRE(bound);
     CHECK(bound->points >= best->points - 1e-6);
+    const auto found = search_plan(problem, {20'000, 3, 1});
+    REQUIRE(found);
+    CHECK(breaches(problem, *found).empty());
+    CHECK(price_plan(problem, *found).total() == doctest::Approx(best->points).epsilon(1e-7));
 }
 
 } // namespace
 
-TEST_CASE("the best plan of a small meso is the best of every plan there is") {
+TEST_CASE(
+    "the best plan of a small meso, proven or found by the search, is the best of every plan there is") {
     int solvable = 0;
     for (std::uint64_t seed = 1; seed <= 50; ++seed) {
         CAPTURE(seed);
@@ -72,6 +79,25 @@ TEST_CASE("so is that of two mesos, one of which binds the other by its ramp") {
         check_against_every_plan(small_problem(3, 2, seed), solvable);
     }
     CHECK(solvable > 8);
+}
+
+TEST_CASE(
+    "a change of the annealing taken back leaves the plan as it was, also where it changed a line twice") {
+    const BlockProblem problem = small_problem(3, 2, 7);
+    Annealing annealing(problem, empty_plan(problem), 1);
+    int changed = 0;
+    for (int i = 0; i < 20'000; ++i) {
+        const double points = annealing.points(), broken = annealing.broken();
+        if (!annealing.change())
+            continue;
+        changed += annealing.points() != points;
+        if (i % 3 == 0)
+            continue; // stays
+        annealing.take_back();
+        REQUIRE(annealing.points() == doctest::Approx(points).epsilon(1e-9));
+        REQUIRE(annealing.broken() == doctest::Approx(broken).epsilon(1e-9));
+    }
+    CHECK(changed > 5'000);
 }
 
 TEST_CASE("a polish never loses, breaks no limit, and does the same twice") {
