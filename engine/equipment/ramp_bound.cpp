@@ -57,7 +57,19 @@ void drop_beyond(ChoicesOfSets& choices, int limit) {
     }
 }
 
-std::vector<std::vector<int>> least_put_on(const ChoicesOfSets& choices) {
+PutOnBetween::PutOnBetween(const ChoicesOfSets& choices) : tables_(1), before_{0} {
+    for (std::size_t set = 1; set < choices.size(); ++set) {
+        const auto &from = choices[set - 1], &to = choices[set];
+        auto& table = tables_.emplace_back();
+        table.reserve(from.size() * to.size());
+        for (const auto& choice : to)
+            for (const auto& before : from)
+                table.push_back(static_cast<std::uint8_t>(choice.plates.without(before.plates)));
+        before_.push_back(from.size());
+    }
+}
+
+std::vector<std::vector<int>> least_put_on(const ChoicesOfSets& choices, const PutOnBetween& between) {
     const std::size_t sets = choices.size();
     std::vector<std::vector<int>> least(sets, std::vector<int>(sets, 0));
     for (std::size_t from = 0; from < sets; ++from) {
@@ -66,19 +78,33 @@ std::vector<std::vector<int>> least_put_on(const ChoicesOfSets& choices) {
             least[from][to] = *std::min_element(needs.begin(), needs.end());
             if (to + 1 == sets)
                 break;
-            needs = carried(needs, choices[to], choices[to + 1]);
+            Needs next(choices[to + 1].size(), none);
+            for (std::size_t b = 0; b < next.size(); ++b) {
+                const std::uint8_t* put_on = between.onto(to + 1, b);
+                for (std::size_t a = 0; a < needs.size(); ++a)
+                    next[b] = std::min(next[b], needs[a] + put_on[a]);
+            }
+            needs = std::move(next);
         }
     }
     return least;
 }
 
-std::vector<std::vector<std::vector<int>>> least_put_on_after(const ChoicesOfSets& choices) {
+std::vector<std::vector<std::vector<int>>> least_put_on_after(const ChoicesOfSets& choices,
+                                                              const PutOnBetween& between) {
     std::vector<std::vector<Needs>> after(choices.size());
     for (std::size_t to = 0; to < choices.size(); ++to) {
         after[to].resize(to + 1);
         after[to][to].assign(choices[to].size(), 0);
-        for (std::size_t t = to; t > 0; --t)
-            after[to][t - 1] = carried_back(after[to][t], choices[t - 1], choices[t]);
+        for (std::size_t t = to; t > 0; --t) {
+            Needs& before = after[to][t - 1];
+            before.assign(choices[t - 1].size(), none);
+            for (std::size_t b = 0; b < choices[t].size(); ++b) {
+                const std::uint8_t* put_on = between.onto(t, b);
+                for (std::size_t a = 0; a < before.size(); ++a)
+                    before[a] = std::min(before[a], after[to][t][b] + put_on[a]);
+            }
+        }
     }
     return after;
 }

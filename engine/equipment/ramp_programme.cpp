@@ -1,9 +1,8 @@
 #include "equipment/ramp_programme.h"
 
-#include "equipment/ramp_bound.h"
+#include "equipment/ramp_room.h"
 
 #include <algorithm>
-#include <array>
 #include <cassert>
 #include <unordered_map>
 
@@ -32,8 +31,7 @@ struct Best {
 class Programme {
 public:
     Programme(const ChoicesOfSets& choices, const std::vector<ExactMass>& each)
-        : choices_(choices), each_(each), put_on_(least_put_on(choices)),
-          put_on_after_(least_put_on_after(choices)) {
+        : choices_(choices), each_(each), rooms_(choices) {
         best_.reserve(usual_states);
         alone_.resize(choices.size(), std::vector<RampCost>(choices.size()));
         for (std::size_t from = 0; from < choices.size(); ++from) {
@@ -69,62 +67,8 @@ private:
 
     // Each set alone, and all of them in any order on the sleeve, need this much more than is held.
     RampCost at_least(std::size_t from, std::size_t to, int held, ExactMass held_mass) const {
-        return {0, std::max({0, put_on_[from][to] - held, alone_[from][to].intervals - held}),
+        return {0, std::max({0, rooms_.least(from, to) - held, alone_[from][to].intervals - held}),
                 std::max<ExactMass>(0, alone_[from][to].moved - held_mass)};
-    }
-
-    // Of the choices that hold what is on already and can be come to by at most `limit` plates, that one among them.
-    struct Room {
-        PlateCounts most; // of each kind what some choice of every set holds
-        PlateCounts
-            sure; // of each kind what every choice of every set has: best put on now, once for all of them
-        std::array<int, most_ramp_sets> up_to; // plates on in the sets from..i at least, whatever the order
-        int fewest;                            // in all of them
-    };
-    // Which they are is left behind, for the states with one plate more: theirs are among them.
-    struct Open {
-        std::array<std::size_t, most_ramp_sets + 1> first; // of each set, in open_
-    };
-    Room room(std::size_t from, std::size_t to, const PlateCounts& held, int limit, const Open* among,
-              Open& open) {
-        Room found{{}, {}, {}, no_limit};
-        found.most.of.fill(PlateCounts::most_of_a_kind);
-        found.sure.of.fill(PlateCounts::most_of_a_kind);
-        reached_.clear();
-        for (std::size_t i = from; i <= to; ++i) {
-            next_.clear();
-            PlateCounts of_set;
-            open.first[i] = open_.size();
-            const auto& after = put_on_after_[to][i];
-            const std::size_t many = among ? among->first[i + 1] - among->first[i] : choices_[i].size();
-            for (std::size_t k = 0; k < many; ++k) {
-                const std::size_t c = among ? open_[among->first[i] + k] : k;
-                const RampChoice& choice = choices_[i][c];
-                const int later = after[c];
-                if (choice.count + later > limit || !held.within(choice.plates))
-                    continue;
-                int need = i == from ? choice.count : no_limit;
-                for (const Reached& before : reached_)
-                    if (before.need < need)
-                        need = std::min(need, before.need + choice.plates.without(before.choice->plates));
-                if (need + later > limit)
-                    continue;
-                of_set = of_set.joined_with(choice.plates);
-                found.sure = found.sure.met_with(choice.plates);
-                next_.push_back({&choice, need});
-                open_.push_back(static_cast<std::uint16_t>(c));
-            }
-            open.first[i + 1] = open_.size();
-            if (next_.empty())
-                return found;
-            found.most = found.most.met_with(of_set);
-            found.up_to[i] = no_limit;
-            for (const Reached& each : next_)
-                found.up_to[i] = std::min(found.up_to[i], each.need);
-            std::swap(reached_, next_);
-        }
-        found.fewest = found.up_to[to];
-        return found;
     }
 
     std::optional<std::size_t> first_sure(const PlateCounts& sure, const PlateCounts& held) const {
@@ -153,29 +97,29 @@ private:
         Best best{{0, limit, 0}, Step::given_up, 0};
         const int count = held.plates();
         const auto &first = choices_[set], &second = choices_[set + 1];
-        if (put_on_[set][set + 1] - count > limit)
+        if (rooms_.least(set, set + 1) - count > limit)
             return best;
-        next_.clear();
+        seconds_.clear();
         for (const auto& choice : second)
             if (choice.count - count <= limit && held.within(choice.plates))
-                next_.push_back({&choice, 0});
+                seconds_.push_back(&choice);
         for (std::size_t a = 0; a < first.size(); ++a) {
-            if (first[a].count - count + put_on_after_[set + 1][set][a] > limit ||
+            if (first[a].count - count + rooms_.least_in_next(set, a) > limit ||
                 !held.within(first[a].plates))
                 continue;
-            for (const Reached& then : next_) {
-                const PlateCounts& plates = then.choice->plates;
+            for (const RampChoice* then : seconds_) {
+                const PlateCounts& plates = then->plates;
                 const int intervals = first[a].count - count + plates.without(first[a].plates);
                 if (intervals > limit)
                     continue;
                 if (best.step != Step::given_up && best.cost.lacking == 0 && intervals > best.cost.intervals)
                     continue; // cannot be better, whatever its mass
                 const PlateCounts both = plates.met_with(first[a].plates);
-                const RampCost cost{first[a].lacking + then.choice->lacking, intervals,
-                                    first[a].mass + then.choice->mass - mass_of(both) - held_mass};
+                const RampCost cost{first[a].lacking + then->lacking, intervals,
+                                    first[a].mass + then->mass - mass_of(both) - held_mass};
                 if (best.step == Step::given_up || cost < best.cost)
                     best = {cost, Step::pair,
-                            a * second.size() + static_cast<std::size_t>(then.choice - second.data())};
+                            a * second.size() + static_cast<std::size_t>(then - second.data())};
             }
         }
         return best;
@@ -189,7 +133,7 @@ private:
     }
 
     Best best(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit,
-              const Open* among = nullptr) {
+              const OpenSets* among = nullptr) {
         if (from == to)
             return choose(from, held, held_mass, limit);
         // A reference into an unordered map outlives what is put in beside it. A new state is one given up below 0.
@@ -204,21 +148,21 @@ private:
     }
 
     Best search(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass, int limit,
-                const Open* among) {
+                const OpenSets* among) {
         if (to == from + 1)
             return choose_two(from, held, held_mass, limit);
-        const std::size_t left_behind = open_.size();
+        const std::size_t mark = rooms_.mark();
         const Best found = search_more(from, to, held, held_mass, limit, among);
-        open_.resize(left_behind);
+        rooms_.forget_after(mark);
         return found;
     }
 
     Best search_more(std::size_t from, std::size_t to, const PlateCounts& held, ExactMass held_mass,
-                     int limit, const Open* among) {
+                     int limit, const OpenSets* among) {
         Best found{{0, limit, 0}, Step::given_up, 0};
         const int count = held.plates();
-        Open open;
-        const Room room = this->room(from, to, held, limit + count, among, open);
+        OpenSets open;
+        const RampRoom room = rooms_.look(from, to, held, limit + count, among, open);
         if (room.fewest - count > limit)
             return found;
         // `least`: what the step costs at least; a step that cannot be better is not looked into.
@@ -249,7 +193,7 @@ private:
         }
         for (std::size_t m = from; m < to && !sure; ++m) {
             const RampCost later = at_least(m + 1, to, count, held_mass);
-            if (room.up_to[m] - count + later.intervals > limit)
+            if (room.up_to[m] - count + std::max(later.intervals, room.starting[m + 1] - count) > limit)
                 continue;
             if (!worth_trying(at_least(from, m, count, held_mass) + later))
                 continue;
@@ -313,16 +257,10 @@ private:
 
     const ChoicesOfSets& choices_;
     const std::vector<ExactMass>& each_;
-    std::vector<std::vector<int>> put_on_; // least, of the sets from..to, whatever the order on the sleeve
-    std::vector<std::vector<std::vector<int>>> put_on_after_; // least, of sets after one up to another
+    RampRooms rooms_;
     std::vector<std::vector<RampCost>> alone_; // [from][to]: the most that one of these sets needs by itself
     std::unordered_map<State, Best, HashOfState> best_;
-    struct Reached {
-        const RampChoice* choice;
-        int need;
-    };
-    std::vector<Reached> reached_, next_; // of room()
-    std::vector<std::uint16_t> open_;     // choices, one state's after another's
+    std::vector<const RampChoice*> seconds_; // of choose_two()
 };
 
 } // namespace
