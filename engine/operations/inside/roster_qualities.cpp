@@ -12,7 +12,7 @@ constexpr int fewest_athletes = 8, fewest_repeated = 5; // (proposal of this pro
 
 constexpr double least_spread = 1e-9; // on the kind's scale
 
-struct Coverage {
+struct TestedSoFar {
     const TestKind* kind = nullptr;
     int athletes = 0, repeated = 0;
 };
@@ -24,8 +24,8 @@ std::set<int> days_of(const Series& series) {
     return days;
 }
 
-Coverage coverage_of(const FacilityView& view, const TestKind& kind) {
-    Coverage coverage{&kind};
+TestedSoFar coverage_of(const FacilityView& view, const TestKind& kind) {
+    TestedSoFar coverage{&kind};
     for (const auto& athlete : view.records.athletes)
         if (const Series* series = view.one_series(athlete.id.text, kind.key)) {
             const auto days = days_of(*series).size();
@@ -36,12 +36,12 @@ Coverage coverage_of(const FacilityView& view, const TestKind& kind) {
 }
 
 // Of a quality's tests the one most athletes did on several days.
-Coverage best_test(const FacilityView& view, const ReferenceTables& tables, const std::string& quality) {
-    Coverage best;
+TestedSoFar best_test(const FacilityView& view, const ReferenceTables& tables, const std::string& quality) {
+    TestedSoFar best;
     for (const auto& kind : tables.test_kinds) {
         if (kind.quality != quality)
             continue;
-        const Coverage coverage = coverage_of(view, kind);
+        const TestedSoFar coverage = coverage_of(view, kind);
         if (!best.kind ||
             std::pair(coverage.repeated, coverage.athletes) > std::pair(best.repeated, best.athletes))
             best = coverage;
@@ -90,7 +90,7 @@ void choose_qualities(const FacilityView& view, const ReferenceTables& tables, R
         const auto* prior = row_of(view.velocity_priors, quality.key);
         if (!prior)
             continue;
-        const Coverage test = best_test(view, tables, quality.key);
+        const TestedSoFar test = best_test(view, tables, quality.key);
         if (test.athletes < fewest_athletes || test.repeated < fewest_repeated) {
             model.left_out.push_back(
                 {&quality, test.athletes == 0
