@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { copyOfStore, newHall, runProgram, serve, test } from '../http/program.mjs';
 import { get, post } from '../http/requests.mjs';
-import { openPage, picture, violations, widths } from './browser.mjs';
+import { keptLines, openPage, picture, violations, widths } from './browser.mjs';
 
 const block = 'marisol-quay-2026-06-01';
 const lines = (week, load) => `${week},1,monday,Side-on scoop throw,3,5,6,,1.5\n${week},1,monday,"Hex-bar deadlift, high handles",3,5,${load},2,3\n${week},1,monday,"Goblet squat, one dumbbell",2,8,50,3,1.5\n`;
@@ -17,11 +17,12 @@ async function floor(world) {
     const said = runProgram(begun, '--json', 'import-block', '--athlete', 'Marisol Quay', '--text', text, '--start', '2026-06-01', '--keep', 'yes');
     assert.equal(JSON.parse(said.stdout).kept, true, said.stdout + said.stderr);
   }
-  const server = await serve(copyOfStore(begun), world.pages);
+  const store = copyOfStore(begun);
+  const server = await serve(store, world.pages);
   const next = async () => (await get(server.url, '/api/plan_next_session?athlete=marisol-quay')).body;
   const log = (number, exercise, more) =>
     post(server.url, '/api/log_set', { key: `floor-${exercise.replaceAll('_', '-')}-${number}`, athlete: 'Marisol Quay', date: '2026-06-01', exercise, set_number: number, block, ...more });
-  return { server, next, log };
+  return { store, server, next, log };
 }
 const shown = (load) => load.toFixed(Math.round(load * 10) % 10 === 0 ? 0 : 1);
 const textOf = async (page) => (await page.locator('main').innerText()).replace(/[\s\u00a0]+/g, ' ');
@@ -71,6 +72,46 @@ export function nextSessionTests(world) {
     await now.getByText('Today a set failed').waitFor();
     const sets = await fetch(`${server.url}/api/export_records`).then((r) => r.json());
     assert.match(sets.files.find((each) => each.kind === 'sets').text, /hex_bar_deadlift_high,1,/);
+    await page.close();
+    await server.kill();
+  });
+  test('without the server one set comes after the other all the same, and both arrive with their numbers', async () => {
+    const { store, server, next, log } = await floor(world);
+    for (const number of [1, 2, 3]) await log(number, 'rotational_scoop_throw', { load_lb: 6, reps: 5, speed_mph: 26 });
+    const page = await openPage(world.browser, `${server.url}/#/plan_next_session/marisol-quay`, widths.phone);
+    const now = page.locator('section.now');
+    await now.getByText('set 1 of 3').waitFor();
+    await server.kill('SIGKILL');
+    for (const number of [2, 3]) {
+      await now.getByRole('radio', { name: '2', exact: true }).check();
+      await now.getByRole('button', { name: 'Done: keep the set' }).click();
+      await now.getByText(`set ${number} of 3`).waitFor();
+    }
+    await page.getByText('2 entries wait on this device').waitFor();
+    await picture(page, world.pictures, 'next-session-held-phone');
+    await page.reload({ waitUntil: 'commit' }).catch(() => {}); // the phone lost the page; what waits is not lost with it
+    const again = await serve(store, world.pages, server.port);
+    await page.goto(`${again.url}/#/plan_next_session/marisol-quay`);
+    await now.getByText('set 3 of 3').waitFor();
+    const arrived = async () => (await next()).lines.find((each) => each.exercise === 'hex_bar_deadlift_high').sets_done;
+    for (let i = 0; i < 60 && (await arrived()) < 2; i += 1) await page.waitForTimeout(250);
+    const sets = (await keptLines(again.url, 'sets')).filter((line) => line.includes('hex_bar_deadlift_high') && line.includes('2026-06-01'));
+    assert.deepEqual(sets.map((line) => line.match(/hex_bar_deadlift_high,(\d+),/)[1]).sort(), ['1', '2']);
+    await page.getByText(/on this device to be sent/).waitFor({ state: 'detached', timeout: 15000 });
+    await now.getByText('set 3 of 3').waitFor();
+    await page.close();
+    await again.kill();
+  });
+  test('a set done in spite of an open pain entry says so as a warning', async () => {
+    const { server, next } = await floor(world);
+    const line = (await next()).lines.find((each) => each.exercise === 'hex_bar_deadlift_high');
+    const page = await openPage(world.browser, `${server.url}/#/plan_next_session/marisol-quay`, widths.phone);
+    await page.getByRole('button', { name: `Show ${line.name}` }).click();
+    const pain = await post(server.url, '/api/record_pain', { athlete: 'Marisol Quay', date: '2026-06-01', region: 'knee', words: 'sore below the kneecap', noted_by: 'Idris Fenwick' });
+    assert.equal(pain.status, 200, JSON.stringify(pain.body));
+    const now = page.locator('section.now');
+    await now.getByRole('button', { name: 'Done: keep the set' }).click();
+    await page.locator('.refusal', { hasText: /knee/ }).first().waitFor();
     await page.close();
     await server.kill();
   });

@@ -24,6 +24,8 @@ export const nextSessionWords = {
   choose: (name: string) => `Show ${name}`,
   log: 'Log this set',
   logged: 'Set kept.',
+  heldHere: 'Sets that wait on this device are counted below. Loads are worked out anew when the server answers again.',
+  otherLines: 'Where no reason stands:',
   keep: 'Done: keep the set',
   load: 'Load',
   ball: 'Ball',
