@@ -1,6 +1,7 @@
 #include "guard_rails/check_growth.h"
 
 #include "measurement/straight_line.h"
+#include "values/enum_words.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
@@ -98,24 +99,31 @@ std::string describe_place(const GrowthWatch& watch) {
            "date; never for selection.";
 }
 
-std::string describe_rate(const GrowthWatch& watch) {
-    const auto [low, high] = watch.rate->central();
-    return "Height " + format_fixed(watch.heights.back().height.value, 1) + " cm on " +
-           watch.heights.back().date.text() + ", growing " + format_fixed(watch.rate->value, 2) +
-           " cm a month (likely " + format_fixed(low, 2) + " to " + format_fixed(high, 2) + ").";
+std::string number(double centimetres, int decimals, LengthUnit unit) {
+    return format_fixed(unit == LengthUnit::inches ? Length::centimetres(centimetres).inches() : centimetres,
+                        decimals);
 }
 
-Finding spurt(const GrowthWatch& watch) {
+std::string describe_rate(const GrowthWatch& watch, LengthUnit unit) {
+    const auto [low, high] = watch.rate->central();
+    const auto& last = watch.heights.back();
+    return "Height " + number(last.height.value, 1, unit) + " " + word(unit) + " on " + last.date.text() +
+           ", growing " + number(watch.rate->value, 2, unit) + " " + word(unit) + " a month (likely " +
+           number(low, 2, unit) + " to " + number(high, 2, unit) + ").";
+}
+
+Finding spurt(const GrowthWatch& watch, LengthUnit unit) {
+    const std::string a_month =
+        number(spurt_cm_a_month, unit == LengthUnit::inches ? 2 : 1, unit) + " " + word(unit) + " a month";
     return {Severity::warns,
             "growth_spurt",
-            describe_rate(watch) + " That is above " + format_fixed(spurt_cm_a_month, 1) +
-                " cm a month beyond the error of the heights.",
-            "Above 0.6 cm a month, about 7 cm a year, counts as fast growth.",
+            describe_rate(watch, unit) + " That is above " + a_month + " beyond the error of the heights.",
+            "Above " + a_month + ", about " + (unit == LengthUnit::inches ? "2.8 in" : "7 cm") +
+                " a year, counts as fast growth.",
             "proposal of this project, no source",
             "Fewer throws while it lasts; take velocity and range anew as first readings, because the old "
-            "ones are of a "
-            "smaller body; measure height every month. Pain at the elbow or shoulder of a growing thrower "
-            "goes to a clinician."};
+            "ones are of a smaller body; measure height every month. Pain at the elbow or shoulder of a "
+            "growing thrower goes to a clinician."};
 }
 
 Finding no_height(const GrowthWatch& watch) {
@@ -134,7 +142,8 @@ Finding no_height(const GrowthWatch& watch) {
 
 } // namespace
 
-GrowthWatch check_growth(const Athlete& athlete, std::span<const TestResult> results, Date today) {
+GrowthWatch check_growth(const Athlete& athlete, std::span<const TestResult> results, Date today,
+                         LengthUnit words_in) {
     GrowthWatch watch;
     if (whole_years(athlete.birth_date, today) >= adult)
         return watch;
@@ -146,11 +155,11 @@ GrowthWatch check_growth(const Athlete& athlete, std::span<const TestResult> res
     }
     if (watch.rate && *watch.days_since_height <= recent_days &&
         watch.rate->central(z90).low > spurt_cm_a_month)
-        watch.findings.push_back(spurt(watch));
+        watch.findings.push_back(spurt(watch, words_in));
     if (!watch.days_since_height || *watch.days_since_height > remind_days)
         watch.findings.push_back(no_height(watch));
     if (watch.rate)
-        watch.words.push_back(describe_rate(watch));
+        watch.words.push_back(describe_rate(watch, words_in));
     else
         watch.words.push_back("How fast height changes cannot be told: it takes two heights a month or more "
                               "apart within half a "

@@ -12,7 +12,7 @@
 //   where in growth  maturity offset (measurement/growth.h): mirwald with the sitting height on the athlete's record and a body
 //           mass within 92 days, otherwise moore; on the day of the last height. Told as a band, with its standard error and
 //           its bias in words: early maturers look 1.15 years less mature than they are, average ones 0.36 [KozielMalina2018].
-// Units: cm, months, years. Range: results of any athletes and tests, in any order; those after `today` are left out.
+// Units: cm, months, years; the words in the hall's unit. Range: results of any athletes and tests, in any order; those after `today` are left out.
 // What it cannot tell: skeletal age; when the spurt ends; injury. The sitting height on the record has no date: an old one puts
 // the band too early. Never for selection.
 //
@@ -22,6 +22,7 @@
 #include "guard_rails/finding.h"
 #include "measurement/growth.h"
 #include "values/athlete.h"
+#include "values/facility.h"
 #include "values/reading.h"
 
 #include <optional>
@@ -48,6 +49,7 @@ struct GrowthWatch {
 };
 
 // From 18 years on: everything empty.
-GrowthWatch check_growth(const Athlete& athlete, std::span<const TestResult> results, Date today);
+GrowthWatch check_growth(const Athlete& athlete, std::span<const TestResult> results, Date today,
+                         LengthUnit words_in = LengthUnit::centimetres);
 
 } // namespace amentum

@@ -20,7 +20,9 @@ Result<ThrowRampWanted> ramp_wanted(const PlanRampRequest& request, const ArmCas
     if (*start < today)
         return Refusal{RefusalCode::out_of_range, "A ramp begins today or later.", "start", start->text(),
                        "from " + today.text()};
-    ThrowRampWanted wanted{request.target_week, *start};
+    if (!request.target_week && !request.end.value_or(false))
+        return refuse_missing("target_week", "the throws of the week the ramp leads to");
+    ThrowRampWanted wanted{request.target_week.value_or(0), *start};
     wanted.start_throws = request.week_before.value_or(measure_throws(arm.entries, today).last_7_days);
     wanted.start_throws =
         std::min(wanted.start_throws, request.week_before ? wanted.start_throws : wanted.target_throws);

@@ -13,7 +13,7 @@ namespace amentum {
 
 struct PlanRampRequest {
     std::string athlete;
-    int target_week;                      // throws, of the last week of the ramp
+    std::optional<int> target_week;       // throws, of the last week of the ramp; left out only with end
     std::optional<int> week_before;       // throws of the week before the ramp; left out: the last seven days
     std::optional<std::string> start;     // left out: tomorrow
     std::optional<double> rise_percent;   // of the target, each week: 10 to 20; left out: 15

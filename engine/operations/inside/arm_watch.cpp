@@ -20,7 +20,8 @@ RangeWatch watch_ranges(const FacilityView& view, const Athlete& athlete, Date t
 }
 
 GrowthWatch watch_growth(const FacilityView& view, const Athlete& athlete, Date today) {
-    return check_growth(athlete, results_of(view, athlete), today);
+    return check_growth(athlete, results_of(view, athlete), today,
+                        view.records.facility.value_or(Facility{}).length_unit);
 }
 
 } // namespace amentum
