@@ -4494,7 +4494,7 @@ export interface operations {
             content: {
                 "application/json": {
                     athlete: string;
-                    target_week: number;
+                    target_week?: number | null;
                     week_before?: number | null;
                     start?: string | null;
                     rise_percent?: number | null;
