@@ -34,8 +34,11 @@ RampRooms::RampRooms(const ChoicesOfSets& choices)
 
 std::uint64_t RampRooms::those_with_what_is_on(std::size_t set, std::size_t word) const {
     std::uint64_t those = ~std::uint64_t{0};
-    for (const auto& [kind, count] : on_)
-        those &= holders_[set][kind][(count - 1) * all_[set].size() + word];
+    for (const auto& [kind, count] : on_) {
+        const Words& holders = holders_[set][kind];
+        const std::size_t at = (count - 1) * all_[set].size() + word;
+        those &= at < holders.size() ? holders[at] : 0; // no choice of this set has so many
+    }
     return those;
 }
 
@@ -62,8 +65,8 @@ RampRoom RampRooms::look(std::size_t from, std::size_t to, const PlateCounts& he
         open.first[set] = bits_.size();
         next_.clear();
         for (std::size_t w = 0; w < all_[set].size(); ++w) {
-            std::uint64_t left = those_with_what_is_on(set, w) &
-                                 (among ? bits_[among->first[set] + w] : all_[set][w]);
+            std::uint64_t left =
+                those_with_what_is_on(set, w) & (among ? bits_[among->first[set] + w] : all_[set][w]);
             for (std::uint64_t bits = left; bits != 0; bits &= bits - 1) {
                 const std::size_t c = w * 64 + static_cast<std::size_t>(std::countr_zero(bits));
                 const RampChoice& choice = choices_[set][c];

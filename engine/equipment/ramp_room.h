@@ -23,8 +23,9 @@ struct OpenSets {
 
 struct RampRoom {
     PlateCounts most; // of each kind what some open choice of every set holds
-    PlateCounts sure; // of each kind what every open choice of every set has: best put on now, once for all of them
-    std::array<int, most_ramp_sets> up_to;    // plates put on in the first sets of the run, up to each, at least
+    PlateCounts
+        sure; // of each kind what every open choice of every set has: best put on now, once for all of them
+    std::array<int, most_ramp_sets> up_to; // plates put on in the first sets of the run, up to each, at least
     std::array<int, most_ramp_sets> starting; // and in the last sets, from each
     int fewest;                               // in the whole run; no_limit: some set has no open choice
 };
@@ -61,11 +62,12 @@ private:
     PutOnBetween between_;
     std::vector<std::vector<int>> least_;
     std::vector<std::vector<std::vector<int>>> after_;
-    std::vector<Words> all_;                  // of each set
-    std::vector<std::vector<Words>> holders_; // [set][kind]: those with at least 1, 2, ... of it, one after another
-    Words bits_;                              // left open, one state's after another's
-    std::vector<OnKind> on_;                  // of the state looked at
-    std::vector<Reached> reached_, next_;     // of the set before, and of the set looked at
+    std::vector<Words> all_; // of each set
+    std::vector<std::vector<Words>>
+        holders_;            // [set][kind]: those with at least 1, 2, ... of it, one after another
+    Words bits_;             // left open, one state's after another's
+    std::vector<OnKind> on_; // of the state looked at
+    std::vector<Reached> reached_, next_; // of the set before, and of the set looked at
 };
 
 } // namespace amentum
