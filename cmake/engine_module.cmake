@@ -3,7 +3,8 @@
 # Declares one module of the engine, in a way that makes the order of engine/CMakeLists.txt a law:
 #   - a used module must already exist, so a backward or circular edge fails while configuring;
 #   - each module has its own include root, so an undeclared include is "No such file or directory";
-#   - its public headers form a header set, each of which is compiled alone.
+#   - its public headers form a header set, each of which is compiled alone; left out are those that the source of the
+#     same name includes first, where it sees nothing that a user of the header would not see.
 # What nearly all its files include may be parsed once for all of them (PRECOMPILES). GCC 12 then takes std::string for code
 # of ours and warns of its memcpy, so three warnings are off there; ccache needs the preprocessor to name the header.
 # Sources are all *.cpp beside the headers; unit tests are all tests/*.cpp (one executable NAME_tests, doctest).
@@ -21,6 +22,17 @@ function(engine_module name)
   set(root ${CMAKE_BINARY_DIR}/include_roots/${name})
   file(MAKE_DIRECTORY ${root})
   file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${root}/${name} SYMBOLIC)
+  if(NOT M_PRECOMPILES AND NOT M_USES_PRIVATELY AND NOT M_LINKS)
+    foreach(header IN LISTS headers)
+      string(REGEX REPLACE "h$" "cpp" source ${CMAKE_CURRENT_SOURCE_DIR}/${header})
+      if(EXISTS ${source})
+        file(STRINGS ${source} first_line LIMIT_COUNT 1)
+        if(first_line STREQUAL "#include \"${name}/${header}\"")
+          list(REMOVE_ITEM headers ${header})   # its own source has compiled it alone
+        endif()
+      endif()
+    endforeach()
+  endif()
   list(TRANSFORM headers PREPEND ${root}/${name}/)
 
   add_library(${name} STATIC ${sources})

@@ -108,7 +108,7 @@ def broken_build(name, files, words, target="all"):
         f"include({root}/cmake/engine_module.cmake)\nadd_subdirectory(first)\nadd_subdirectory(second)\n")
     plain = {"first/CMakeLists.txt": "engine_module(first)\n", "second/CMakeLists.txt": "engine_module(second USES first)\n",
              "first/one.h": "#pragma once\n#include <string>\nstd::string one();\n", "first/one.cpp": '#include "first/one.h"\nstd::string one() { return {}; }\n',
-             "second/two.h": "#pragma once\nint two();\n", "second/two.cpp": '#include "second/two.h"\n#include "first/one.h"\nint two() { return 2; }\n'}
+             "second/two.h": "#pragma once\nint two();\n", "second/three.h": "#pragma once\nstruct Three {};\n", "second/two.cpp": '#include "second/two.h"\n#include "first/one.h"\nint two() { return 2; }\n'}
     for path, text in {**plain, **files}.items():
         (place / path).parent.mkdir(exist_ok=True)
         (place / path).write_text(text)
@@ -123,6 +123,7 @@ headers = "all_verify_interface_header_sets"
 broken_build("two honest modules build and verify", {}, None, headers)
 broken_build("a header that does not compile alone", {"first/one.h": "#pragma once\nstd::string one();\n",
              "first/one.cpp": '#include <string>\n#include "first/one.h"\nstd::string one() { return {}; }\n'}, "one.h", headers)
+broken_build("a header that its own source shows not to compile alone", {"first/one.h": "#pragma once\nstd::string one();\n"}, "one.h")
 broken_build("a backward edge while configuring", {"first/CMakeLists.txt": "engine_module(first USES second)\n"}, "not an earlier module")
 broken_build("an undeclared include while compiling", {"second/CMakeLists.txt": "engine_module(second)\n"}, "No such file")
 
