@@ -86,10 +86,11 @@ std::string practice_words(const value& answer) {
 
 std::string ramp_words(const value& answer) {
     std::string text = said(answer.at("name")) + ": a ramp in throws\n\n";
-    for (const auto& step : answer.at("steps").as_array())
+    const auto& steps = answer.at("steps").as_array();
+    for (const auto& step : steps)
         text += "  " + padded(step.at("date").is_null() ? "" : said(step.at("date")), 12) +
                 number_said(step.at("throws"), 0) + " throws\n";
-    return text + "\n" + list_said(answer.at("notes"), "Note: ") + list_said(answer.at("words"), "") +
+    return text + (steps.empty() ? "" : "\n") + list_said(answer.at("notes"), "Note: ") + list_said(answer.at("words"), "") +
            steps_words(answer.at("in_force"));
 }
 

@@ -98,3 +98,19 @@ When the coach asks plan_ramp
   | target_week | 120     |
 Then the answer
   | weeks | has | 7 |
+
+# A ramp ends by a name alone: no target is asked for.
+When the coach asks plan_ramp
+  | athlete     | Bo Tarn |
+  | recorded_by | Kim Osei |
+Then it is refused
+  | field | is | target_week |
+When the coach asks plan_ramp
+  | athlete     | Bo Tarn |
+  | end         | yes |
+  | recorded_by | Kim Osei |
+Then the answer
+  | kept     | is       | true                   |
+  | steps    | has      | 0                      |
+  | in_force | has      | 0                      |
+  | words.1  | contains | The ramp in force ends |
