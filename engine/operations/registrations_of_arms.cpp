@@ -90,8 +90,8 @@ std::string ramp_words(const value& answer) {
     for (const auto& step : steps)
         text += "  " + padded(step.at("date").is_null() ? "" : said(step.at("date")), 12) +
                 number_said(step.at("throws"), 0) + " throws\n";
-    return text + (steps.empty() ? "" : "\n") + list_said(answer.at("notes"), "Note: ") + list_said(answer.at("words"), "") +
-           steps_words(answer.at("in_force"));
+    return text + (steps.empty() ? "" : "\n") + list_said(answer.at("notes"), "Note: ") +
+           list_said(answer.at("words"), "") + steps_words(answer.at("in_force"));
 }
 
 std::string return_words(const value& answer) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <tuple>
 
 namespace amentum {
@@ -28,29 +29,64 @@ void count_sets(SessionSoFar& session, const BlockSoFar& so_far) {
     }
 }
 
-} // namespace
+bool comes_before(const SetDone& a, const SetDone& b) {
+    return std::tie(a.date, a.set_number, a.key) < std::tie(b.date, b.set_number, b.key);
+}
 
-const BlockLine* line_of_set(const Block& block, const SetDone& set) {
+const BlockLine* nearest_line(const Block& block, const SetDone& set) {
     if (set.athlete != block.athlete || (set.block && *set.block != block.id))
         return nullptr;
     const BlockLine* nearest = nullptr;
     const auto days_off = [&](const BlockLine& line) { return std::abs(line.date - set.date); };
     for (const auto& line : block.lines)
-        if (line.exercise == set.exercise && (!nearest || days_off(line) < days_off(*nearest)))
+        if (line.exercise == set.exercise &&
+            (!nearest || days_off(line) < days_off(*nearest) ||
+             (days_off(line) == days_off(*nearest) && line.date < nearest->date)))
             nearest = &line;
     const bool meant = nearest && (set.block || days_off(*nearest) == 0);
     return meant ? nearest : nullptr;
 }
 
+const BlockLine* first_line_after(const Block& block, const SetDone& set) {
+    const BlockLine* first = nullptr;
+    for (const auto& line : block.lines)
+        if (line.exercise == set.exercise && line.date > set.date && (!first || line.date < first->date))
+            first = &line;
+    return first;
+}
+
+} // namespace
+
+std::vector<const BlockLine*> lines_of_sets(const Block& block, std::span<const SetDone> sets) {
+    std::vector<std::size_t> in_order(sets.size());
+    std::iota(in_order.begin(), in_order.end(), std::size_t{0});
+    std::sort(in_order.begin(), in_order.end(),
+              [&](std::size_t a, std::size_t b) { return comes_before(sets[a], sets[b]); });
+    std::vector<const BlockLine*> lines(sets.size(), nullptr);
+    std::map<const BlockLine*, int> done;
+    for (const std::size_t i : in_order) {
+        const SetDone& set = sets[i];
+        const BlockLine* line = nearest_line(block, set);
+        if (!line)
+            continue;
+        if (line->date < set.date && done[line] >= line->sets)
+            if (const BlockLine* ahead = first_line_after(block, set))
+                line = ahead;
+        ++done[line];
+        lines[i] = line;
+    }
+    return lines;
+}
+
 BlockSoFar block_so_far(const Block& block, std::span<const SetDone> sets, Date today) {
     BlockSoFar so_far;
-    for (const auto& set : sets)
-        if (const BlockLine* line = line_of_set(block, set); line && set.date <= today)
-            so_far.done[line].push_back(&set);
+    const auto lines = lines_of_sets(block, sets);
+    for (std::size_t i = 0; i < sets.size(); ++i)
+        if (lines[i] && sets[i].date <= today)
+            so_far.done[lines[i]].push_back(&sets[i]);
     for (auto& [line, done] : so_far.done)
-        std::sort(done.begin(), done.end(), [](const SetDone* a, const SetDone* b) {
-            return std::tie(a->date, a->set_number, a->key) < std::tie(b->date, b->set_number, b->key);
-        });
+        std::sort(done.begin(), done.end(),
+                  [](const SetDone* a, const SetDone* b) { return comes_before(*a, *b); });
     std::map<std::pair<int, int>, SessionSoFar> sessions;
     for (const auto& line : block.lines) {
         const auto [place, fresh] = sessions.try_emplace(

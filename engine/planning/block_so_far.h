@@ -1,7 +1,8 @@
 // What has become of a block: which sets were done of which line, which sessions were held, cut short or missed?
 //
-// A set belongs to the line of its exercise that is nearest in days (the earlier of two); a set that names no block
-// belongs only to a line of its own day. A session is
+// A set belongs to the line of its exercise that is nearest in days (the earlier of two); done between two lines' days when
+// the nearer one, already past, has all of its sets, to the one ahead: it was done early. A set that names no block belongs
+// only to a line of its own day. A session is
 //   held        every set written was logged
 //   cut_short   some were
 //   missed      its day is past and none was
@@ -39,10 +40,10 @@ struct BlockSoFar {
     std::map<const BlockLine*, std::vector<const SetDone*>> done; // by date, then set number
 };
 
-// The line a set belongs to; null when it is no set of this block.
-const BlockLine* line_of_set(const Block& block, const SetDone& set);
+// Beside the sets the line each belongs to; null: it is no set of this block, or another athlete's.
+std::vector<const BlockLine*> lines_of_sets(const Block& block, std::span<const SetDone> sets);
 
-// `sets` of the block's athlete; those of other blocks are passed over.
+// Sets of other athletes and blocks are passed over.
 BlockSoFar block_so_far(const Block& block, std::span<const SetDone> sets, Date today);
 
 } // namespace amentum

@@ -180,7 +180,8 @@ std::optional<WhyLine> left_out_for_pain(const BlockRequest& request, const Exer
 std::vector<PainNote> pain_notes(const NextSessionRequest& request) {
     std::vector<PainNote> notes;
     for (const auto& set : request.sets)
-        if (set.date <= request.day && set.date >= request.day - days_of_notes && speaks_of_pain(set.note))
+        if (set.athlete == request.block.athlete && set.date <= request.day &&
+            set.date >= request.day - days_of_notes && speaks_of_pain(set.note))
             notes.push_back({set.date, set.exercise, set.note});
     return notes;
 }

@@ -27,7 +27,7 @@ struct NextSessionRequest {
     const BlockRequest&
         today; // athlete, kit, catalogue, open pain, maxima and body mass as of today; the rest is not read
     const Block& block;
-    std::span<const SetDone> sets; // of this athlete
+    std::span<const SetDone> sets; // those of other athletes are passed over
     Date day;
 };
 

@@ -1,10 +1,10 @@
 #include "operations/inside/block_answer.h"
 
 #include "guard_rails/check_block.h"
-#include "operations/inside/begun_weeks.h"
 #include "operations/inside/finding_answer.h"
 #include "operations/inside/own_words.h"
 #include "operations/inside/throwing_answer.h"
+#include "planning/block_so_far.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
@@ -36,13 +36,6 @@ std::string intensity_words(const BlockLine& line) {
     return words;
 }
 
-int logged(const FacilityView& view, const Block& block, const BlockLine& line) {
-    int count = 0;
-    for (const auto& set : view.records.sets)
-        count += line_for(block, set) == &line;
-    return count;
-}
-
 std::vector<std::string> cautions_against(const ReferenceTables& tables, const Athlete& athlete,
                                           const Exercise& exercise) {
     std::vector<std::string> words;
@@ -55,7 +48,7 @@ std::vector<std::string> cautions_against(const ReferenceTables& tables, const A
 }
 
 ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, const Block& block,
-                     const BlockLine& line, const ShownUnit& unit) {
+                     const BlockLine& line, int sets_logged, const ShownUnit& unit) {
     const Exercise* exercise = inside.tables.exercise(line.exercise);
     const Quality* purpose = inside.tables.quality(line.purpose);
     ShownLine shown{line.order,
@@ -74,7 +67,7 @@ ShownLine shown_line(const Workplace::Inside& inside, const FacilityView& view, 
                     purpose ? purpose->name : line.purpose,
                     line.reason,
                     {},
-                    logged(view, block, line),
+                    sets_logged,
                     exercise ? exercise->setup_minutes + line.sets * exercise->set_minutes : 0,
                     {},
                     "",
@@ -111,6 +104,9 @@ std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const Fac
     for (const auto& line : block.lines)
         if (!week || line.week == *week)
             grouped[{line.week, line.session}].push_back(&line);
+    std::map<const BlockLine*, int> logged;
+    for (const BlockLine* line : lines_of_sets(block, view.records.sets))
+        ++logged[line];
     std::vector<ShownSession> sessions;
     for (const auto& [key, lines] : grouped) {
         const Date date = lines.front()->date;
@@ -122,7 +118,7 @@ std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const Fac
                              minutes_of(inside, lines),
                              {}};
         for (const auto* line : lines)
-            session.lines.push_back(shown_line(inside, view, block, *line, unit));
+            session.lines.push_back(shown_line(inside, view, block, *line, logged[line], unit));
         sessions.push_back(std::move(session));
     }
     return sessions;

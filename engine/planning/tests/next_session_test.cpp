@@ -366,6 +366,29 @@ TEST_CASE("sets of today count down, and a failed one lowers the rest at once") 
     CHECK(pounds(easy.line(easy.next(0), "hex_low")) == 200);
 }
 
+TEST_CASE("sets done the day before a session count to it, once the session before has all of its own") {
+    Floor full;
+    full.hold(1, 1);
+    full.log("hex_low", 1, {{200, 5, 2}, {200, 5, 2}});
+    CHECK(full.line(full.next(1), "hex_low").sets_left == 1);
+    Floor cut_short;
+    cut_short.log("hex_low", 0, {{200, 5, 2}});
+    cut_short.log("hex_low", 1, {{200, 5, 2}}); // Monday's second, a day late
+    CHECK(cut_short.line(cut_short.next(1), "hex_low").sets_left == 3);
+    Floor extra;
+    extra.hold(1, 1);
+    extra.log("hex_low", 0, {{200, 5, 2}}); // a fourth on Monday itself stays Monday's
+    CHECK(extra.line(extra.next(2), "hex_low").sets_left == 3);
+}
+
+TEST_CASE("another thrower's note of pain is not this one's") {
+    Floor floor;
+    floor.hold(1, 1);
+    floor.sets.front().note = "elbow hurts";
+    floor.sets.front().athlete = AthleteId{"somebody-else"};
+    CHECK(floor.next(2).pain.empty());
+}
+
 TEST_CASE("a note of pain changes no number") {
     Floor floor;
     floor.hold(1, 1);
