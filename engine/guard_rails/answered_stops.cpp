@@ -1,4 +1,5 @@
 #include "guard_rails/answered_stops.h"
+#include "values/letters.h"
 
 #include <algorithm>
 
@@ -8,15 +9,12 @@ namespace {
 constexpr int of_age = 18;                     // whole years: proposal of this project, no source
 constexpr std::ptrdiff_t shortest_reason = 10; // letters: proposal of this project, no source
 
-std::ptrdiff_t letters(const std::string& text) {
-    return std::count_if(text.begin(), text.end(), [](char c) { return c != ' ' && c != '\t' && c != '\n'; });
-}
-
 const StopAnswered* answer_to(const Finding& finding, const AthleteId& athlete,
                               std::span<const StopAnswered> answers, Date today) {
     for (const auto& each : answers)
         if (each.athlete == athlete && each.code == finding.code && each.date == finding.day &&
-            each.recorded <= today && letters(each.reason) >= shortest_reason && letters(each.coach) > 0)
+            each.recorded <= today && letters_in(each.reason) >= shortest_reason &&
+            letters_in(each.coach) > 0)
             return &each;
     return nullptr;
 }

@@ -1,11 +1,12 @@
 #include "guard_rails/block_rules.h"
+#include "values/letters.h"
 
 #include <algorithm>
 
 namespace amentum {
 namespace {
 
-constexpr std::size_t shortest_reason = 10;        // characters: proposal of this project, no source
+constexpr std::ptrdiff_t shortest_reason = 10;     // letters: proposal of this project, no source
 const std::string holds_for_all = "every_thrower"; // the key of data/cautions.csv that needs no entry
 
 bool holds(const std::vector<std::string>& words, const std::string& word) {
@@ -21,7 +22,7 @@ const Caution* caution_of(const BlockCase& whole, const std::string& key) {
 const Override* kept_override(const BlockCase& whole, const BlockLine& line, const std::string& caution) {
     for (const auto& each : whole.overrides)
         if (each.athlete == whole.athlete.id && each.exercise == line.exercise && each.caution == caution &&
-            each.reason.size() >= shortest_reason && each.date <= whole.today)
+            letters_in(each.reason) >= shortest_reason && each.date <= whole.today)
             return &each;
     return nullptr;
 }

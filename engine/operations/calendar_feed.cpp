@@ -46,6 +46,13 @@ std::optional<Date> taken_over_on(const std::vector<const Block*>& blocks, const
     return day;
 }
 
+// A block kept for another gym, too, begins on the day of the first: the one that the athlete's name stands for is shown.
+std::vector<const Block*> one_of_each_start(std::vector<const Block*> newest_first) {
+    const auto same_start = [](const Block* a, const Block* b) { return a->start == b->start; };
+    newest_first.erase(std::unique(newest_first.begin(), newest_first.end(), same_start), newest_first.end());
+    return newest_first;
+}
+
 CalendarFeedAnswer feed_of(Workplace::Inside& inside, const FacilityView& view, const std::string& name,
                            const std::string& key, const std::vector<const Block*>& blocks) {
     const Facility facility = inside.facility();
@@ -84,7 +91,7 @@ Result<CalendarFeedAnswer> calendar_feed(Workplace& workplace, const CalendarFee
         if (!athlete)
             return athlete.refusal();
         return feed_of(inside, *view, (*athlete)->name, (*athlete)->id.text,
-                       blocks_of(*view, (*athlete)->id));
+                       one_of_each_start(blocks_of(*view, (*athlete)->id)));
     }
     const auto block = kept_block(*view, *request.block, "block");
     if (!block)

@@ -3,13 +3,14 @@
 #include "inference/priors_in_force.h"
 #include "operations/inside/entry_fields.h"
 #include "operations/inside/prior_answer.h"
+#include "values/letters.h"
 
 #include <algorithm>
 
 namespace amentum {
 namespace {
 
-constexpr std::size_t shortest_reason = 10;
+constexpr std::ptrdiff_t shortest_reason = 10; // letters
 
 template <class Lines>
 std::vector<std::string> qualities_of(const Lines& lines) {
@@ -60,10 +61,10 @@ Result<std::optional<PriorBelief>> belief_given(const ChangePriorRequest& reques
 std::optional<Refusal> check_who_and_why(const std::string& author, const std::string& reason) {
     if (author.empty())
         return refuse_missing("author", "who takes this decision");
-    if (reason.size() < shortest_reason)
+    if (letters_in(reason) < shortest_reason)
         return Refusal{RefusalCode::missing_field,
                        "Please say why, in a sentence: the reason is kept with the prior.", "reason", reason,
-                       "at least 10 characters"};
+                       "at least 10 letters"};
     return std::nullopt;
 }
 

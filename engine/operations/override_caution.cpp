@@ -2,11 +2,12 @@
 
 #include "operations/inside/entry_fields.h"
 #include "operations/inside/inside.h"
+#include "values/letters.h"
 
 namespace amentum {
 namespace {
 
-constexpr std::size_t shortest_reason = 10;
+constexpr std::ptrdiff_t shortest_reason = 10; // letters
 
 } // namespace
 
@@ -32,10 +33,10 @@ Result<OverrideCautionAnswer> override_caution(Workplace& workplace, const Overr
         return Refusal{RefusalCode::blocked_by_guard_rail,
                        caution->sentence + " This caution is not for a coach to override.", "caution",
                        request.caution, "a clinician's decision, outside this tool"};
-    if (request.reason.size() < shortest_reason)
+    if (letters_in(request.reason) < shortest_reason)
         return Refusal{RefusalCode::caution_needs_reason,
                        "Please say why, in a sentence: the reason is kept with the block.", "reason",
-                       request.reason, "at least 10 characters"};
+                       request.reason, "at least 10 letters"};
     const std::string coach = trimmed(request.coach);
     if (coach.empty())
         return refuse_missing("coach", "who takes this decision");

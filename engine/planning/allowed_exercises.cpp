@@ -2,6 +2,7 @@
 
 #include "planning/exercise_classes.h"
 #include "planning/short_list.h"
+#include "values/letters.h"
 
 #include <algorithm>
 #include <map>
@@ -9,7 +10,7 @@
 namespace amentum {
 namespace {
 
-constexpr std::size_t shortest_reason = 10;        // letters
+constexpr std::ptrdiff_t shortest_reason = 10;     // letters
 const std::string holds_for_all = "every_thrower"; // of data/cautions.csv: holds without being entered
 constexpr double alternative_factor = 1.25;
 
@@ -28,7 +29,7 @@ bool overridden_with_reason(const BlockRequest& request, const Exercise& exercis
     return caution.overridable &&
            std::any_of(request.overrides.begin(), request.overrides.end(), [&](const auto& o) {
                return o.athlete == request.athlete.id && o.exercise == exercise.key &&
-                      o.caution == caution.key && o.reason.size() >= shortest_reason;
+                      o.caution == caution.key && letters_in(o.reason) >= shortest_reason;
            });
 }
 

@@ -42,6 +42,7 @@ private:
     void lower(const SetDifference& difference, const std::string& seen);
     void change_repetitions_only(double repetitions, const std::string& seen);
     bool put_lighter_ball();
+    bool take_ball_of_today();
     std::string said(double lifted_kg) const;
     void say(std::string sentence, std::string source);
 

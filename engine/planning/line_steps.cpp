@@ -80,14 +80,17 @@ void LineInHand::take_found_load() {
     }
     if (heaviest <= 0)
         return;
-    const double bounded = std::min(target.value_or(heaviest), heaviest * (1 + most_step_up));
+    const double most = given_.level.after_missed ? heaviest : heaviest * (1 + most_step_up);
+    const double bounded = std::min(target.value_or(heaviest), most);
     reserve_read_ = true;
     if (put_load(made_not_above(bounded)))
         say(target
                 ? "The load was to be found: last time's sets allow " + said(*target) + " for " +
                       std::to_string(now_.reps) + " with " + format_shortest(reserve_of(now_)) +
                       " in reserve, by Epley's line" +
-                      (*target > bounded ? ", taken at most 10 % above the load lifted." : ".")
+                      (*target <= bounded          ? "."
+                       : given_.level.after_missed ? ", but nothing rises after missed sessions."
+                                                   : ", taken at most 10 % above the load lifted.")
                 : "The load was to be found: the heaviest of last time, because no set says what was left.",
             "Epley1985, Zourdos2016, ACSM2009");
 }
@@ -220,11 +223,26 @@ bool LineInHand::put_lighter_ball() {
     return put_load(lighter);
 }
 
+bool LineInHand::take_ball_of_today() {
+    const auto& today = given_.history.today;
+    if (today.empty() || !today.back()->load || !now_.load)
+        return false;
+    const double thrown = today.back()->load->kilograms();
+    if (thrown > now_.load->kilograms() - a_gram)
+        return false;
+    for (const auto& ball : given_.loads.balls_for(given_.exercise))
+        if (std::abs(ball.total.kilograms() - thrown) < a_gram)
+            return put_load(ball);
+    return false;
+}
+
 void LineInHand::take_ball() {
     const std::string source = own_proposal + std::string(", near HernandezBelmonte2022");
     const auto& history = given_.history;
     if (given_.exercise.means != LoadMeans::ball)
         return;
+    if (take_ball_of_today())
+        say("The last set today was thrown with a lighter ball: it stays for the rest.", source);
     if (const auto fall = fall_within(history.today); fall && step_of(fall->share) != BallStep::as_written) {
         const std::string seen =
             "The ball was " + percent(fall->share) + " slower than the fastest set today";

@@ -31,6 +31,14 @@ void add_event(std::string& text, const CalendarDay& event, const std::string& s
     text += folded_line("END", "VEVENT");
 }
 
+void add_note(std::string& text, const CalendarText& calendar, const std::string& stamp) {
+    text += folded_line("BEGIN", "VJOURNAL");
+    text += folded_line("UID", escaped_text("no sessions of " + calendar.name));
+    text += folded_line("DTSTAMP", stamp);
+    text += folded_line("SUMMARY", "No sessions yet");
+    text += folded_line("END", "VJOURNAL");
+}
+
 } // namespace
 
 std::string escaped_text(std::string_view text) {
@@ -72,6 +80,8 @@ std::string write_calendar(const CalendarText& calendar) {
     text += folded_line("REFRESH-INTERVAL;VALUE=DURATION", "PT6H");
     for (const auto& event : calendar.days)
         add_event(text, event, basic_date(calendar.written) + "T000000Z");
+    if (calendar.days.empty())
+        add_note(text, calendar, basic_date(calendar.written) + "T000000Z");
     return text + folded_line("END", "VCALENDAR");
 }
 

@@ -6,6 +6,7 @@
 //                  other control characters are left out
 //   event          UID, DTSTAMP, DTSTART and DTEND as dates (the end is the day after), SUMMARY, DESCRIPTION,
 //                  SEQUENCE, TRANSP:TRANSPARENT, because a session takes an hour of the day and not the day [3.6.1]
+//   no event       a journal entry that says so: an object needs at least one component [3.6]
 //   object         VERSION, PRODID, CALSCALE, METHOD:PUBLISH [3.6], NAME, REFRESH-INTERVAL [Rfc7986, 5.1 and 5.7]
 // DTSTAMP is the day handed in, at midnight UTC: a feed written later supersedes an earlier one [Rfc5546, 2.1.5].
 // The text depends on nothing else, so the same records give the same bytes.

@@ -119,6 +119,7 @@ private:
 Block as_little_changed(const Block& before, Block planned, const std::set<int>& begun) {
     const Lines old = by_session(before), fresh = by_session(planned);
     Block block = planned;
+    block.id = before.id; // a block kept for another gym keeps its name, too
     block.lines.clear();
     for (const auto& line : before.lines)
         if (begun.contains(line.week))

@@ -1,11 +1,13 @@
 #include "operations/inside/said_by.h"
 
 #include "operations/inside/entry_fields.h"
+#include "values/letters.h"
 
 namespace amentum {
 namespace {
 
-constexpr std::size_t shortest_name = 3, longest_name = 120, shortest_reason = 10, longest_reason = 1000;
+constexpr std::size_t shortest_name = 3, longest_name = 120, longest_reason = 1000;
+constexpr std::ptrdiff_t shortest_reason = 10; // letters
 
 } // namespace
 
@@ -22,9 +24,9 @@ Result<std::string> person_given(const std::string& field, const std::string& gi
 
 Result<std::string> reason_given(const std::string& field, const std::string& given) {
     const std::string reason = trimmed(given);
-    if (reason.size() < shortest_reason || reason.size() > longest_reason)
+    if (letters_in(reason) < shortest_reason || reason.size() > longest_reason)
         return Refusal{RefusalCode::missing_field, "Please say why, in a sentence: the reason is kept.",
-                       field, given, "10 to 1000 characters"};
+                       field, given, "10 letters to 1000 characters"};
     return reason;
 }
 
