@@ -102,6 +102,17 @@ export function calendarFeedTests() {
     assert.equal(new Set(events.map((each) => each.uid)).size, events.length);
     await server.kill();
   });
+  test('a block kept for another gym, too, stands in the calendar once', async () => {
+    const server = await hall();
+    const { body: loft } = await post(server.url, '/api/plan_block', { athlete: 'Ona Reyes', start: '2026-06-08' });
+    const other = kit.replaceAll('Loft', 'Shed').replace('Shed,10 lb plate,plate,10,4\n', '');
+    assert.equal((await post(server.url, '/api/import_records', { kind: 'kit', text: other, take: true })).body.taken, true);
+    const kept = await post(server.url, '/api/retarget_block', { block: 'Ona Reyes', kit: 'Shed', keep: true });
+    assert.equal(kept.body.kept_block, `${loft.block}-shed`, JSON.stringify(kept.body));
+    assertSameSessions(eventsOf(await feedOf(server, '/calendar/ona-reyes.ics')), loft, 'Ona Reyes');
+    assert.equal(eventsOf(await feedOf(server, `/calendar/${loft.block}-shed.ics`)).length, loft.sessions.length);
+    await server.kill();
+  });
   test('nobody, no block, a wrong ending and a write are answered in a sentence; an empty calendar is one', async () => {
     const server = await hall();
     for (const [path, words] of [['/calendar/ona-rejes.ics', /ona-rejes/], ['/calendar/ona-reyes', /\.ics/], ['/calendar/..%2Fx.ics', /x/]]) {
@@ -110,7 +121,9 @@ export function calendarFeedTests() {
       assert.match(answer.body.refusal.sentence, words);
     }
     assert.equal((await post(server.url, '/calendar/ona-reyes.ics', {})).status, 405);
-    assert.equal(eventsOf(await feedOf(server, '/calendar/ona-reyes.ics')).length, 0);
+    const none = await feedOf(server, '/calendar/ona-reyes.ics');
+    assert.equal(eventsOf(none).length, 0);
+    assert.match(none, /BEGIN:VJOURNAL/, 'an iCalendar object has one component at least [RFC 5545, 3.6]');
     const { body } = await get(server.url, '/api/calendar_feed?athlete=Ona%20Reyes');
     assert.match(body.words, /no kept block/);
     assert.equal((await get(server.url, '/api/calendar_feed')).status, 422);

@@ -40,12 +40,20 @@ Then the answer
   | sessions | contains | rotational                           |
   | notes    | contains | Left out for sore inside of the elbow |
 
-# "Fine" is not a reason.
+# "Fine" is not a reason, and spaces add no letters.
 When the coach asks override_caution
   | athlete  | Cy Weld                 |
   | exercise | kneeling_overhead_throw |
   | caution  | medial_elbow_symptoms   |
   | reason   | fine                    |
+  | coach    | Halloran                |
+Then it is refused
+  | name | is | caution_needs_reason |
+When the coach asks override_caution
+  | athlete  | Cy Weld                 |
+  | exercise | kneeling_overhead_throw |
+  | caution  | medial_elbow_symptoms   |
+  | reason   | it    is    ok          |
   | coach    | Halloran                |
 Then it is refused
   | name | is | caution_needs_reason |

@@ -89,6 +89,20 @@ Then the answer
   | sessions | lacks    | straight bar +             |
   | sessions | contains | pair of 50 lb dumbbells    |
   | findings | has      | 0                          |
+# It is changed by hand like any other, keeps its name, and the first one does not move.
+When the coach asks adjust_block
+  | block    | dov-lark-2026-06-08-garage |
+  | step     | leave_out                  |
+  | exercise | rfe_split_squat_dumbbells  |
+Then the answer
+  | block.block    | is    | dov-lark-2026-06-08-garage |
+  | block.kit      | is    | Garage                     |
+  | block.sessions | lacks | rfe_split_squat_dumbbells  |
+When the coach asks adjust_block
+  | block | dov-lark-2026-06-08-garage |
+  | step  | undo                       |
+Then the answer
+  | block.sessions | contains | pair of 50 lb dumbbells |
 When the coach asks block
   | block | dov-lark-2026-06-08 |
 Then the answer

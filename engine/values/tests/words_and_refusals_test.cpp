@@ -2,6 +2,7 @@
 #include "values/athlete.h"
 #include "values/identifier.h"
 #include "values/interval.h"
+#include "values/letters.h"
 #include "values/method.h"
 #include "values/nearest_name.h"
 #include "values/refusal.h"
@@ -211,4 +212,10 @@ TEST_CASE("a method's arguments are checked once: names, words, numbers, ranges,
     CHECK(check_arguments(inputs, {{"load_kg", "5"}, {"speeds", "30,61"}}).refusal().given == "61");
     CHECK(check_arguments(inputs, {{"load_kg", "5,6"}}).refusal().code == RefusalCode::wrong_type);
     CHECK(!check_arguments(inputs, {{"load_kg", "5"}})->has("speeds"));
+}
+
+TEST_CASE("letters are counted, not spaces and not octets") {
+    CHECK(letters_in("          ") == 0);
+    CHECK(letters_in("a b\tc\n") == 3);
+    CHECK(letters_in("\xC3\xA4lter") == 5); // älter
 }
