@@ -115,6 +115,32 @@ export function nextSessionTests(world) {
     await page.close();
     await server.kill();
   });
+  test('what the server says of a set that waited is read on any page, and the set is not sent again', async () => {
+    const { store, server, next } = await floor(world);
+    const line = (await next()).lines.find((each) => each.exercise === 'hex_bar_deadlift_high');
+    const page = await openPage(world.browser, `${server.url}/#/plan_next_session/marisol-quay`, widths.phone);
+    await page.getByRole('button', { name: `Show ${line.name}` }).click();
+    await post(server.url, '/api/record_pain', { athlete: 'Marisol Quay', date: '2026-06-01', region: 'knee', words: 'sore below the kneecap', noted_by: 'Idris Fenwick' });
+    await server.kill('SIGKILL');
+    await page.locator('section.now').getByRole('button', { name: 'Done: keep the set' }).click();
+    await page.getByText('One entry waits on this device').waitFor();
+    await page.evaluate(() => (location.hash = '#/method')); // no note of what waits stands here
+    let posts = 0;
+    page.on('request', (request) => { if (request.url().endsWith('/api/log_set')) posts += 1; });
+    const again = await serve(store, world.pages, server.port);
+    await page.getByRole('link', { name: 'Stop signs (1 to read)' }).click({ timeout: 20000 });
+    const before = posts;
+    await page.getByText('was done although pain of the knee').waitFor();
+    await page.waitForTimeout(6000); // longer than between two tries
+    assert.equal(posts, before);
+    const sets = (await keptLines(again.url, 'sets')).filter((each) => each.includes('hex_bar_deadlift_high') && each.includes('2026-06-01'));
+    assert.equal(sets.length, 1);
+    await page.reload(); // put away by a person only
+    await page.getByRole('button', { name: /^Read: put it away/ }).click();
+    await page.getByRole('link', { name: 'Stop signs', exact: true }).waitFor();
+    await page.close();
+    await again.kill();
+  });
   test('a note of pain stands first, with the signs to stop, and changes no number', async () => {
     const { server, next, log } = await floor(world);
     await log(1, 'rotational_scoop_throw', { load_lb: 6, reps: 5 });

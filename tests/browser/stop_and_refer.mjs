@@ -69,6 +69,11 @@ export function stopAndReferTests(world) {
     await page.locator('li[data-number="2"]').getByText('low back when arching').waitFor({ timeout: 15000 }); // sent again by itself
     assert.ok(lost > 1);
     assert.equal((await painsOf(server, 'finn-abernarrow')).length, 2, 'two entries, not three');
+    await page.getByRole('link', { name: 'Stop signs (1 to read)' }).waitFor(); // it was sent while nobody looked
+    const note = page.getByRole('alert').filter({ hasText: 'low back when arching' });
+    await note.getByText('Tell the Abernarrow family.').waitFor();
+    assert.deepEqual(await violations(page), []);
+    await note.getByRole('button', { name: /^Read: put it away/ }).click();
     await page.getByRole('link', { name: 'Stop signs', exact: true }).waitFor();
 
     await entry.getByText('A clinician has cleared this').click();
@@ -89,6 +94,32 @@ export function stopAndReferTests(world) {
     await page.getByRole('link', { name: 'Stop signs' }).click();
     await page.getByText('those kept on this device').waitFor();
     assert.ok((await page.locator('[data-sign]').count()) > 8);
+    await page.close();
+  });
+  test('without the server a block’s page leads to its thrower, and an address nobody knows asks whose pain it is', async () => {
+    const { block } = (await get(world.server.url, '/api/block?block=marisol-quay')).body;
+    const page = await openPage(world.browser, `${world.server.url}/#/plan_block/${block}`);
+    await page.getByRole('heading', { name: /^Marisol Quay/ }).first().waitFor();
+    await page.route('**/api/**', (route) => route.abort());
+    await page.getByRole('link', { name: 'Stop signs' }).click();
+    await page.getByRole('heading', { name: 'Stop signs: Marisol Quay' }).waitFor();
+    assert.equal(await page.getByLabel('Thrower', { exact: true }).inputValue(), 'marisol-quay');
+    await page.goto(`${world.server.url}/#/stop_and_refer/a-block-of-nobody`);
+    const form = page.getByRole('form', { name: 'Write down pain' });
+    await page.getByLabel('Whose pain is it?').waitFor();
+    assert.equal(await form.count(), 0);
+    await page.getByLabel('Whose pain is it?').fill('Finn Abernarrow');
+    await form.getByRole('radio', { name: 'elbow', exact: true }).check();
+    await form.getByLabel('In the thrower’s words').fill('inside of the elbow');
+    await form.getByLabel('Who writes this down').fill('Kim Osei');
+    await form.getByRole('button', { name: 'Write it down' }).click();
+    await page.getByText('Pain: Finn Abernarrow').waitFor();
+    const kept = await page.evaluate(() => new Promise((done) => {
+      indexedDB.open('amentum-outbox').onsuccess = ({ target }) => {
+        target.result.transaction('waiting').objectStore('waiting').getAll().onsuccess = (all) => done(all.target.result.map((each) => each.body.athlete));
+      };
+    }));
+    assert.deepEqual(kept, ['finn-abernarrow']);
     await page.close();
   });
 }

@@ -1,9 +1,15 @@
 // The one way to the server: typed by the generated schema, and a refusal is a value, never an exception.
 import createClient from 'openapi-fetch';
+import { rememberWhose, tellsWhose } from '../outbox/whose';
 import { words } from '../words/words';
 import type { paths } from './schema';
 
 export const client = createClient<paths>({ baseUrl: '' });
+client.use({
+  async onResponse({ request, schemaPath, response }) {
+    if (request.method === 'GET' && response.ok && tellsWhose(schemaPath)) rememberWhose(schemaPath, await response.clone().json());
+  },
+});
 
 export interface Refusal {
   code: number;

@@ -9,6 +9,7 @@ export interface Waiting {
   route: Route;
   body: Record<string, unknown>;
   words: string; // what it is, for the person
+  sent?: string[]; // it was taken, and this must be read; older entries have no such mark and wait
 }
 
 // An event of the window, whenever something more or something less waits.
@@ -34,13 +35,16 @@ export async function keep(entry: Waiting): Promise<boolean> {
   }
 }
 
-export async function waiting(): Promise<Waiting[]> {
+async function everything(): Promise<Waiting[]> {
   try {
     return (await (await database()).getAll('waiting')) as Waiting[];
   } catch {
     return [];
   }
 }
+export const waiting = async (): Promise<Waiting[]> => (await everything()).filter((each) => !each.sent);
+// Sent, and what the server said of it has not been put away yet.
+export const toRead = async (): Promise<Waiting[]> => (await everything()).filter((each) => each.sent);
 
 async function post(route: Route, body: unknown): Promise<Outcome> {
   try {
@@ -55,23 +59,35 @@ async function post(route: Route, body: unknown): Promise<Outcome> {
   }
 }
 
-// Refused entries, and those the server asks about, stay: nothing a person typed is lost. What was said of each comes
-// back by the entry's id. Stops at the first that cannot be sent.
-async function sendOnce(): Promise<Map<number, Outcome>> {
+// Another window may have sent the same entry: what must be read of it is then marked already and stays.
+async function letGo(entry: Waiting, read: string[]): Promise<void> {
+  const store = (await database()).transaction('waiting', 'readwrite').store;
+  const now = (await store.get(entry.id as number)) as Waiting | undefined;
+  if (!now || now.sent) return;
+  await (read.length ? store.put({ ...now, sent: read }) : store.delete(entry.id as number));
+}
+
+// What was said of each in the last round, by the entry's id.
+let lastSaid = new Map<number, Outcome>();
+export const saidOfWaiting = (): Map<number, Outcome> => lastSaid;
+
+// Refused entries, and those the server asks about, stay: nothing a person typed is lost. Stops at the first that cannot
+// be sent.
+async function sendOnce(): Promise<void> {
   const held = new Map<number, Outcome>();
   for (const entry of await waiting()) {
     const sent = await post(entry.route, entry.body);
     if (sent.kind === 'unreachable') break;
-    if (sent.kind === 'taken') await (await database()).delete('waiting', entry.id as number);
+    if (sent.kind === 'taken') await letGo(entry, sent.read);
     else held.set(entry.id as number, sent);
   }
+  lastSaid = held;
   tell();
-  return held;
 }
 
 // One round at a time, so that a slow line cannot make two rounds send the same entry side by side.
-let round: Promise<Map<number, Outcome>> | undefined;
-export function sendWaiting(): Promise<Map<number, Outcome>> {
+let round: Promise<void> | undefined;
+export function sendWaiting(): Promise<void> {
   round ??= sendOnce().finally(() => (round = undefined));
   return round;
 }

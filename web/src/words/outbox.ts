@@ -1,5 +1,7 @@
 export const outboxWords = {
   waiting: (n: number) => `${n === 1 ? 'One entry waits' : `${n} entries wait`} on this device to be sent.`,
+  toRead: (n: number) => (n === 1 ? 'One entry was sent. Read what was said of it:' : `${n} entries were sent. Read what was said of them:`),
+  putAway: 'Read: put it away',
   sendNow: 'Send now',
   keepIt: 'Keep it',
   drop: 'Drop this entry',

@@ -1,7 +1,7 @@
 // What the page of stop signs says itself; the signs and everything about an entry come from the server.
 export const stopWords = {
   link: 'Stop signs',
-  linkUnsent: (n: number) => `Stop signs (${n} not sent)`,
+  linkMore: (unsent: number, unread: number) => `Stop signs (${[unsent && `${unsent} not sent`, unread && `${unread} to read`].filter(Boolean).join(', ')})`,
   nav: 'When to stop',
   title: 'Stop, and to a clinician',
   of: (name: string) => `Stop signs: ${name}`,
@@ -12,6 +12,7 @@ export const stopWords = {
   hurts: 'Somebody hurts?',
   choose: 'Choose who',
   chooseWho: 'Thrower',
+  whose: 'Whose pain is it? The thrower’s whole name',
   everybody: 'nobody named',
   tell: (guardian: string) => `Guardian to tell: ${guardian}`,
   painTitle: 'Pain written down',
