@@ -76,16 +76,19 @@ std::vector<Meso> mesos_of(const StatedProblem& stated, const BlockRequest& requ
     return mesos;
 }
 
-// Pairs of sessions that fall on two days running in some week.
+// Pairs of sessions that fall on two days running somewhere, in a week or from one week to the next.
 std::vector<std::pair<int, int>> neighbours_of(const std::vector<PlacedWeek>& placed) {
     std::vector<std::pair<int, int>> pairs;
+    const PlacedSession* before = nullptr;
     for (const auto& week : placed)
-        for (std::size_t i = 1; i < week.sessions.size(); ++i) {
-            const auto &a = week.sessions[i - 1], &b = week.sessions[i];
-            const std::pair pair{static_cast<int>(std::min(a.of_week, b.of_week)),
-                                 static_cast<int>(std::max(a.of_week, b.of_week))};
-            if (b.date - a.date == 1 && std::find(pairs.begin(), pairs.end(), pair) == pairs.end())
-                pairs.push_back(pair);
+        for (const auto& session : week.sessions) {
+            if (before && session.date - before->date == 1 && session.of_week != before->of_week) {
+                const std::pair pair{static_cast<int>(std::min(before->of_week, session.of_week)),
+                                     static_cast<int>(std::max(before->of_week, session.of_week))};
+                if (std::find(pairs.begin(), pairs.end(), pair) == pairs.end())
+                    pairs.push_back(pair);
+            }
+            before = &session;
         }
     return pairs;
 }
@@ -225,10 +228,9 @@ PlanSets plan_of(const StatedProblem& stated, const Block& block) {
         const int choice = choice_called(stated.problem, line.exercise);
         const auto week = static_cast<std::size_t>(line.week - 1);
         if (choice < 0 || week >= stated.wave.size() || stated.wave[week].reduced || line.session < 1 ||
-            line.session > std::ssize(stated.placed[week].sessions))
+            line.session > stated.sessions)
             continue;
-        const auto session = stated.placed[week].sessions[at(line.session - 1)].of_week;
-        int& sets = plan[at(stated.wave[week].meso)][session][at(choice)];
+        int& sets = plan[at(stated.wave[week].meso)][at(line.session - 1)][at(choice)];
         sets = std::max(sets, line.sets);
     }
     return plan;

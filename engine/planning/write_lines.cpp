@@ -139,11 +139,9 @@ WrittenLines write_lines(const BlockRequest& request, const AllowedExercises& al
                          const QualityWorth& worth, const KitLoads& loads, const StatedProblem& stated,
                          const PlanSets& plan) {
     Writing writing(request, allowed, worth, loads, stated, plan);
-    for (std::size_t w = 0; w < stated.placed.size(); ++w) {
-        int number = 0;
+    for (std::size_t w = 0; w < stated.placed.size(); ++w)
         for (const auto& place : stated.placed[w].sessions)
-            writing.add_session(place, stated.wave[w], ++number);
-    }
+            writing.add_session(place, stated.wave[w], static_cast<int>(place.of_week) + 1);
     return writing.take();
 }
 

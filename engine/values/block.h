@@ -15,7 +15,7 @@ namespace amentum {
 // One line of a session sheet. Identified by block, week, session and order.
 struct BlockLine {
     int week;    // 1 ...
-    int session; // 1 ... within the week
+    int session; // 1 ... within the week; the same kind of session in all weeks, whatever order their days have
     Date date;
     int order; // 1 ... within the session
     std::string exercise;

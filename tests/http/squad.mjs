@@ -66,6 +66,18 @@ export function squadTests() {
     assert.equal(lineOf(again, other).outcome, 'left');
     const lines = (body) => body.sessions.map((session) => session.lines.map((line) => [line.exercise, line.sets, line.load_words]));
     assert.deepEqual(lines((await get(url, `/api/block?block=${block}`)).body), lines(before));
+
+    // A coach changes a block before its turn comes: the change stands, and the row says so.
+    const late = again.lines.filter((each) => each.outcome === 'planned').at(-1).athlete;
+    const { exercise } = (await get(url, `/api/block?block=${late}-${start}`)).body.sessions[0].lines.at(-1);
+    await ask(url, { step: 'begin', start });
+    const word = await post(url, '/api/adjust_block', { block: `${late}-${start}`, step: 'leave_out', exercise });
+    assert.equal(word.status, 200, JSON.stringify(word.body));
+    const third = await ended(url);
+    assert.deepEqual([lineOf(third, late).outcome, /changed by hand/.test(lineOf(third, late).words)], ['left', true], JSON.stringify(lineOf(third, late)));
+    const stands = (await get(url, `/api/block?block=${late}-${start}`)).body;
+    assert.equal(stands.own_words.length, 1);
+    assert.deepEqual(lines(stands), lines(word.body.block));
     await running.kill();
   });
 }

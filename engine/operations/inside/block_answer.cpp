@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 namespace amentum {
 namespace {
@@ -98,6 +99,11 @@ double minutes_of(const Workplace::Inside& inside, const std::vector<const Block
     return minutes;
 }
 
+// A session keeps its number through the block; a sheet shows a week's in the order of their days.
+bool by_week_and_day(const ShownSession& a, const ShownSession& b) {
+    return std::tie(a.week, a.date) < std::tie(b.week, b.date);
+}
+
 std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const FacilityView& view,
                                       const Block& block, std::optional<int> week, const ShownUnit& unit) {
     std::map<std::pair<int, int>, std::vector<const BlockLine*>> grouped;
@@ -121,6 +127,7 @@ std::vector<ShownSession> sessions_of(const Workplace::Inside& inside, const Fac
             session.lines.push_back(shown_line(inside, view, block, *line, logged[line], unit));
         sessions.push_back(std::move(session));
     }
+    std::stable_sort(sessions.begin(), sessions.end(), by_week_and_day);
     return sessions;
 }
 

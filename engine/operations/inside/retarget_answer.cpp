@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 namespace amentum {
 namespace {
@@ -109,6 +110,10 @@ std::vector<SessionInOtherGym> sessions_of(const Workplace::Inside& inside, cons
     std::vector<SessionInOtherGym> ordered;
     for (auto& [key, session] : sessions)
         ordered.push_back(std::move(session));
+    std::stable_sort(ordered.begin(), ordered.end(), [](const auto& a, const auto& b) {
+        return std::tie(a.week, a.date) <
+               std::tie(b.week, b.date); // a session's number is not its place in the week
+    });
     return ordered;
 }
 

@@ -12,6 +12,7 @@ namespace amentum {
 namespace {
 
 constexpr const char* begun_words = "Sets of its block are logged: it stays as it is.";
+constexpr const char* changed_words = "Its block was changed by hand meanwhile: it stays as it was changed.";
 
 std::string failed(const std::exception& failure) {
     return std::string("It failed: ") + failure.what();
@@ -46,16 +47,24 @@ Result<Block> planned_for(const Workplace::Inside& inside, const FacilityView& v
     return block;
 }
 
-// Kept at once; a set logged while it was planned leaves the block as it is.
-bool keep(Workplace::Inside& inside, const SquadMember& member, const Block& block) {
+bool changed_meanwhile(Workplace::Inside& inside, const SquadMember& member) {
+    const auto now = inside.store.load_block(member.id);
+    const bool same_block = now && member.kept ? *now == *member.kept : !now && !member.kept;
+    return !same_block || changes_in_force(inside.store.list_block_changes(), member.id) != member.in_force;
+}
+
+// Kept at once; a set logged or a change by hand while it was planned leaves the block as it is, in these words.
+std::string keep(Workplace::Inside& inside, const SquadMember& member, const Block& block) {
     const std::lock_guard writing(inside.writing);
     if (!check_not_begun(inside, block))
-        return false;
+        return begun_words;
+    if (changed_meanwhile(inside, member))
+        return changed_words;
     if (member.in_force.empty())
         save_planned_anew(inside, block);
     else
         inside.store.save_block(block);
-    return true;
+    return "";
 }
 
 SquadRow planned_row(Workplace::Inside& inside, const FacilityView& view, const RosterModel& model,
@@ -79,8 +88,8 @@ SquadRow planned_row(Workplace::Inside& inside, const FacilityView& view, const 
     if (!block)
         return ended(SquadOutcome::refused, block.refusal().sentence);
     const auto answer = priced_answer(inside, view, *block);
-    if (!keep(inside, member, *block))
-        return ended(SquadOutcome::left, begun_words);
+    if (const std::string left = keep(inside, member, *block); !left.empty())
+        return ended(SquadOutcome::left, left);
     row.block = block->id.text;
     if (answer.reach)
         row.points = answer.reach->points;
