@@ -55,7 +55,11 @@ export function recordThrowsTests(world) {
     await write('25');
     await page.getByRole('button', { name: 'It was the second that day' }).click();
     await page.locator('section.kept').waitFor();
-    await write('30');
+    await write('31');
+    await page.getByLabel('Who corrects it').waitFor();
+    await page.getByLabel('Throws', { exact: true }).fill('30'); // the correction would keep the 31 that was asked about
+    await page.getByLabel('Who corrects it').waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Keep these throws' }).click();
     await page.getByLabel('Who corrects it').fill('Wade Corrigane');
     await page.getByLabel(/^Why/).fill('ten of them stood on the other sheet');
     await page.getByRole('button', { name: 'Keep the correction' }).click();
@@ -125,6 +129,9 @@ export function recordThrowsTests(world) {
     assert.equal(await lines.getByText('40 throws').count(), 10);
     assert.deepEqual(await violations(page), []);
     await picture(page, world.pictures, 'practice-kept-phone');
+    await page.getByLabel('Greta Holloway: throws, when different').fill('26'); // another practice than the one that was kept
+    await page.getByRole('button', { name: 'Keep the throws of 12 throwers' }).waitFor();
+    assert.equal(await page.getByText('12 kept, 0 were kept before.').count(), 0);
     await page.close();
   });
   test('a refused line is said beside its thrower, nothing is kept, and what was typed outlives the page', async () => {

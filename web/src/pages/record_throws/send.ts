@@ -8,7 +8,8 @@ import { rememberEntry, type Entry } from './entry';
 export interface Sent {
   answer?: Answer<'/api/record_throws', 'post'> | undefined;
   refusal?: Refusal | undefined;
-  waits: string;
+  held: boolean; // on this device, and sent from it later
+  waits: string; // what is said while the server is away, also when this device keeps nothing
 }
 
 export async function sendEntry(entry: Entry, words: string): Promise<Sent> {
@@ -16,5 +17,5 @@ export async function sendEntry(entry: Entry, words: string): Promise<Sent> {
   const away = refusal?.name === 'unreachable';
   const held = away && (await keep({ route: '/api/record_throws', body: { ...entry }, words }));
   if (answer || held) rememberEntry(entry);
-  return { answer, refusal: away ? undefined : refusal, waits: away ? (held ? outboxWords.keptHere : outboxWords.notKept) : '' };
+  return { answer, refusal: away ? undefined : refusal, held, waits: away ? (held ? outboxWords.keptHere : outboxWords.notKept) : '' };
 }
