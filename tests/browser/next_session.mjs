@@ -102,6 +102,35 @@ export function nextSessionTests(world) {
     await page.close();
     await again.kill();
   });
+  test('a second tap before the page has read again keeps nothing twice, and a re-read that fails still moves on', async () => {
+    const { server, next } = await floor(world);
+    const line = (await next()).lines.find((each) => each.exercise === 'hex_bar_deadlift_high');
+    const page = await openPage(world.browser, `${server.url}/#/plan_next_session/marisol-quay`, widths.phone);
+    await page.getByRole('button', { name: `Show ${line.name}` }).click();
+    const now = page.locator('section.now');
+    const keep = now.getByRole('button', { name: 'Done: keep the set' });
+    let slow;
+    const held = new Promise((done) => { slow = done; });
+    await page.route('**/api/plan_next_session**', async (route) => (await held, route.continue()));
+    const answered = page.waitForResponse('**/api/log_set');
+    let posts = 0;
+    page.on('request', (request) => { if (request.url().endsWith('/api/log_set')) posts += 1; });
+    await keep.click();
+    await answered;
+    assert.ok(await keep.isDisabled());
+    await now.locator('form').evaluate((form) => form.requestSubmit());
+    slow();
+    await now.getByText('set 2 of 3').waitFor();
+    assert.equal(posts, 1);
+    await page.unroute('**/api/plan_next_session**');
+    await page.route('**/api/plan_next_session**', (route) => route.abort());
+    await keep.click();
+    await now.getByText('set 3 of 3').waitFor();
+    const sets = (await keptLines(server.url, 'sets')).filter((each) => each.includes('hex_bar_deadlift_high') && each.includes('2026-06-01'));
+    assert.deepEqual(sets.map((each) => each.match(/hex_bar_deadlift_high,(\d+),/)[1]).sort(), ['1', '2']);
+    await page.close();
+    await server.kill();
+  });
   test('a set done in spite of an open pain entry says so as a warning', async () => {
     const { server, next } = await floor(world);
     const line = (await next()).lines.find((each) => each.exercise === 'hex_bar_deadlift_high');

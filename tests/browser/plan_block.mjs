@@ -46,6 +46,41 @@ export function planBlockTests(world) {
     }
     await page.close();
   });
+  test('a set of a block planned from an older one’s page does not bring the older one back', async () => {
+    const older = (await get(world.server.url, '/api/block?block=anders-tollefsen')).body.block;
+    const page = await open(older);
+    await page.getByLabel('First day').fill('2026-06-08');
+    await page.getByRole('button', { name: 'Write the block' }).click();
+    const heading = page.getByRole('heading', { name: 'Anders Tollefsen: block from 2026-06-08' });
+    await heading.waitFor();
+    const fresh = (await get(world.server.url, '/api/block?block=anders-tollefsen')).body;
+    assert.equal(fresh.start, '2026-06-08');
+    const line = fresh.sessions[0].lines.find((each) => each.part === 'main_lift' && each.load !== null);
+    await page.getByRole('button', { name: `Log a set, ${line.name}` }).first().click();
+    await page.getByLabel('Left in reserve').fill('2');
+    const again = page.waitForResponse('**/api/block?**');
+    await page.getByRole('button', { name: 'Keep this set' }).click();
+    assert.ok((await again).url().includes(fresh.block));
+    await page.waitForTimeout(300);
+    assert.ok(await heading.isVisible());
+    await page.close();
+  });
+  test('a set that waits on the device has its number already when its line is opened again', async () => {
+    const block = (await get(world.server.url, '/api/block?block=anders-tollefsen')).body;
+    const line = block.sessions[0].lines.find((each) => each.part === 'main_lift' && each.load !== null);
+    const page = await open('anders-tollefsen', line.name);
+    const number = page.getByLabel('Set', { exact: true });
+    const first = Number(await number.inputValue());
+    await page.route('**/api/log_set', (route) => route.abort());
+    await page.getByLabel('Left in reserve').fill('2');
+    await page.getByRole('button', { name: 'Keep this set' }).click();
+    await page.getByText('One entry waits on this device').waitFor();
+    const button = page.getByRole('button', { name: `Log a set, ${line.name}` }).first();
+    await button.click();
+    await button.click();
+    await page.waitForFunction((next) => document.querySelector('form.log input[type=number]')?.value === next, String(first + 1));
+    await page.close();
+  });
   test('a line whose load the first week finds has a field for the load found', async () => {
     const block = await fetch(`${world.server.url}/api/block?block=tuva-skagen&week=1`).then((answer) => answer.json());
     const found = block.sessions.flatMap((each) => each.lines).find((each) => each.load_words.startsWith('first week: find the load'));

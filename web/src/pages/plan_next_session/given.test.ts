@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Waiting } from '../../outbox/outbox';
-import { saidOfMost, saysMore, withWaiting, type Line, type Next } from './given';
+import { hasLeft, saidOfMost, saysMore, withWaiting, type Line, type Next } from './given';
 
 const line = (exercise: string, done: number, left: number, ...why: string[]) =>
   ({ exercise, sets_done: done, sets_left: left, why: why.map((sentence) => ({ sentence })) }) as unknown as Line;
@@ -14,6 +14,12 @@ describe('sets that wait on the device count as done', () => {
   test('more than were left leave none', () => expect(counts([entry('press'), entry('press')])).toEqual([[1, 2], [2, 0]]));
   test('not those of another day, block or kind', () =>
     expect(counts([entry('row', { date: '2026-05-31' }), entry('row', { block: 'c' }), { ...entry('row'), route: '/api/record_test' }])).toEqual([[1, 2], [0, 1]]));
+});
+
+test('an entry has left also when another came in its place', () => {
+  const [first, second] = [{ ...entry('row'), id: 1 }, { ...entry('row'), id: 2 }];
+  expect(hasLeft([first], [first, second])).toBe(false);
+  expect(hasLeft([first], [second])).toBe(true);
 });
 
 describe('a reason that stands on many lines', () => {

@@ -7,11 +7,15 @@ export type Line = Next['lines'][number];
 
 export const oneSided = (line: Line) => line.dose.endsWith('a side');
 
+export const setsWaiting = (entries: Waiting[], block: string, exercise: string, date: string): number =>
+  entries.filter(({ route, body }) => route === '/api/log_set' && body.block === block && body.date === date && body.exercise === exercise).length;
+
+export const hasLeft = (before: Waiting[], now: Waiting[]): boolean => before.some((each) => !now.some((other) => other.id === each.id));
+
 // The session with the sets that wait on this device counted as done: without the server, too, the next set comes next.
 // Its load stays as it was; only the server works it out anew.
 export function withWaiting(next: Next, entries: Waiting[]): Next {
-  const waits = (line: Line) =>
-    entries.filter(({ route, body }) => route === '/api/log_set' && body.block === next.block && body.date === next.today && body.exercise === line.exercise).length;
+  const waits = (line: Line) => setsWaiting(entries, next.block, line.exercise, next.today);
   return { ...next, lines: next.lines.map((line) => ({ ...line, sets_done: line.sets_done + waits(line), sets_left: Math.max(0, line.sets_left - waits(line)) })) };
 }
 
