@@ -17,6 +17,14 @@ export function blank(key: number): Asked {
   return { key, from: 'list', name: '', means: 'straight_bar', item: '', loads: '', thrower: '', week: '1', session: '1' };
 }
 
+export const prefilled = (unit: string): string => (unit === 'lb' ? '135 185 225 205' : '60 80 100 90');
+
+// In a gym of another unit the same numbers are other loads: only those nobody typed have a counterpart.
+export function loadsAfter(loads: string, before: string, now: string): string {
+  if (before === now) return loads;
+  return loads === prefilled(before) ? prefilled(now) : '';
+}
+
 // Loads stand apart by spaces or semicolons, so that a decimal comma stays one. What is no number goes on as typed.
 export function loadsOf(text: string): (number | string)[] {
   return text.split(/[\s;]+/).filter(Boolean).map((each) => numberOrText(each.replace(/,$/, '')) ?? each);
