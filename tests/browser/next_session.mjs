@@ -131,6 +131,24 @@ export function nextSessionTests(world) {
     await page.close();
     await server.kill();
   });
+  test('a tablet looked at again reads the session anew; on another day without the server it says whose day a set gets', async () => {
+    const { server } = await floor(world);
+    const page = await openPage(world.browser, `${server.url}/#/plan_next_session/marisol-quay`, widths.phone);
+    await page.locator('section.now').waitFor();
+    const look = () => page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+    const again = page.waitForResponse('**/api/plan_next_session**');
+    await look();
+    await again;
+    await page.clock.setFixedTime(Date.now() + 24 * 3600 * 1000);
+    await page.route('**/api/**', (route) => route.abort());
+    await look();
+    await page.getByText('A set kept now is written under 2026-06-01').waitFor();
+    await page.unroute('**/api/**');
+    await look();
+    await page.getByText('A set kept now is written under').waitFor({ state: 'detached' });
+    await page.close();
+    await server.kill();
+  });
   test('a set done in spite of an open pain entry says so as a warning', async () => {
     const { server, next } = await floor(world);
     const line = (await next()).lines.find((each) => each.exercise === 'hex_bar_deadlift_high');
