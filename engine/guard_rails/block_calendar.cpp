@@ -49,7 +49,11 @@ void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
         }
 }
 
-bool overhead(const Exercise& exercise) {
+// Overhead by its movement, or cautioned against on these days by the catalogue.
+bool hard_on_tired_arm_of(const Exercise& exercise) {
+    if (std::find(exercise.cautions.begin(), exercise.cautions.end(), "day_after_pitching") !=
+        exercise.cautions.end())
+        return true;
     const bool pattern = exercise.pattern.starts_with("overhead") || exercise.pattern == "vertical_press";
     return pattern && exercise.part != Part::mobility && exercise.part != Part::trunk;
 }
@@ -60,21 +64,24 @@ void check_around_starts(const BlockCase& whole, std::vector<Finding>& findings)
         const auto* exercise = whole.exercise(line);
         if (!exercise || line.date < whole.today)
             continue;
-        if (whole.heavy_for_legs(line) && whole.on_two_days_before_a_start(line.date))
+        if (whole.heavy_for_legs(line) && whole.close_before_a_start(line.date))
             findings.push_back({Severity::stops, "heavy_legs_before_start",
                                 exercise->name + " on " + line.date.text() +
                                     " is heavy for the legs within 48 h before a start.",
-                                "Nothing heavy for the legs on the two days before a start.", common_practice,
+                                "Nothing heavy for the legs on the day of a start and the two days before.",
+                                common_practice,
                                 "Move it to the day after the start, or leave it out that week.",
                                 place_of(line), line.date, MayAnswer::coach});
-        const bool day_after =
-            std::any_of(starts.begin(), starts.end(), [&](Date start) { return line.date - start == 1; });
-        if (overhead(*exercise) && day_after)
+        const bool tired = std::any_of(starts.begin(), starts.end(), [&](Date start) {
+            return line.date - start == 0 || line.date - start == 1;
+        });
+        if (hard_on_tired_arm_of(*exercise) && tired)
             findings.push_back({Severity::warns, "overhead_after_start",
                                 exercise->name + " on " + line.date.text() +
-                                    " loads the arm overhead on the day after a start.",
-                                "No overhead work on the day of pitching and the day after.", common_practice,
-                                "Move it by a day, or pull instead.", place_of(line), line.date});
+                                    " is hard on the arm on the day of a start or the day after.",
+                                "Nothing hard on the arm on the day of pitching and the day after.",
+                                common_practice, "Move it by a day, or pull instead.", place_of(line),
+                                line.date});
     }
 }
 

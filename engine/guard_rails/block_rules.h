@@ -26,7 +26,7 @@ struct BlockCase {
     std::string name(const BlockLine& line) const;
     std::vector<Date> starts() const; // every day of every start of this athlete
     bool heavy_for_legs(const BlockLine& line) const;
-    bool on_two_days_before_a_start(Date day) const;
+    bool close_before_a_start(Date day) const; // its day, or one of the two before
 };
 
 PlaceInBlock place_of(const BlockLine& line);

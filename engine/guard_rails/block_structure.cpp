@@ -101,7 +101,7 @@ void check_main_lifts(const BlockCase& whole, std::vector<Finding>& findings) {
     std::set<int> spared_weeks;
     for (const auto& line : whole.block.lines) {
         const auto* exercise = whole.exercise(line);
-        const bool spared = whole.on_two_days_before_a_start(line.date);
+        const bool spared = whole.close_before_a_start(line.date);
         if (spared)
             spared_weeks.insert(line.week);
         if (!exercise || exercise->part != Part::main_lift || line.part != Part::main_lift)

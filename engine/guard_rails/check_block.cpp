@@ -38,10 +38,10 @@ bool BlockCase::heavy_for_legs(const BlockLine& line) const {
     return strength && (known->region == Region::legs || known->region == Region::whole_body);
 }
 
-bool BlockCase::on_two_days_before_a_start(Date day) const {
+bool BlockCase::close_before_a_start(Date day) const {
     const auto days = starts();
     return std::any_of(days.begin(), days.end(),
-                       [&](Date start) { return start - day == 1 || start - day == 2; });
+                       [&](Date start) { return start - day >= 0 && start - day <= 2; });
 }
 
 PlaceInBlock place_of(const BlockLine& line) {

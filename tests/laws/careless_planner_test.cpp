@@ -170,7 +170,7 @@ std::set<std::string> person(const World& world, const BlockLine& line, const Ex
                        (e.region == Region::legs || e.region == Region::whole_body);
     const bool ahead = line.date >= world.today;
     if (ahead && heavy &&
-        (in_calendar(world, line.date + 1, DayKind::start) ||
+        (in_calendar(world, line.date, DayKind::start) || in_calendar(world, line.date + 1, DayKind::start) ||
          in_calendar(world, line.date + 2, DayKind::start)))
         broken.insert("heavy_legs_before_start");
     if (ahead && hurts(world, e, line.date))

@@ -137,6 +137,19 @@ TEST_CASE(
     Scene day_after;
     day_after.mark("2026-03-08", DayKind::start); // Monday the 9th has the overhead throw
     CHECK(day_after.codes() == Codes{"overhead_after_start"});
+    Scene slam; // no overhead pattern, but the catalogue cautions against it on that day
+    slam.mark("2026-03-08", DayKind::start);
+    for (auto& exercise : slam.catalogue)
+        if (exercise.pattern.starts_with("overhead")) {
+            exercise.pattern = "slam";
+            exercise.cautions.push_back("day_after_pitching");
+        }
+    CHECK(slam.codes() == Codes{"overhead_after_start"});
+    Scene day_itself;
+    day_itself.mark("2026-03-09", DayKind::start);
+    const Codes on_the_day = day_itself.codes();
+    for (const auto* code : {"session_on_taken_day", "heavy_legs_before_start", "overhead_after_start"})
+        CHECK(std::find(on_the_day.begin(), on_the_day.end(), code) != on_the_day.end());
     day_after.today = day("2026-03-10"); // the past is only read
     CHECK(day_after.codes() == Codes{});
 }
