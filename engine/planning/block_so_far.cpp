@@ -47,10 +47,11 @@ const BlockLine* nearest_line(const Block& block, const SetDone& set) {
     return meant ? nearest : nullptr;
 }
 
-const BlockLine* first_line_after(const Block& block, const SetDone& set) {
+const BlockLine* line_within_a_week(const Block& block, const SetDone& set) {
     const BlockLine* first = nullptr;
     for (const auto& line : block.lines)
-        if (line.exercise == set.exercise && line.date > set.date && (!first || line.date < first->date))
+        if (line.exercise == set.exercise && line.date > set.date && line.date - set.date <= 7 &&
+            (!first || line.date < first->date))
             first = &line;
     return first;
 }
@@ -70,7 +71,7 @@ std::vector<const BlockLine*> lines_of_sets(const Block& block, std::span<const 
         if (!line)
             continue;
         if (line->date < set.date && done[line] >= line->sets)
-            if (const BlockLine* ahead = first_line_after(block, set))
+            if (const BlockLine* ahead = line_within_a_week(block, set))
                 line = ahead;
         ++done[line];
         lines[i] = line;

@@ -1,8 +1,8 @@
 // What has become of a block: which sets were done of which line, which sessions were held, cut short or missed?
 //
 // A set belongs to the line of its exercise that is nearest in days (the earlier of two); done between two lines' days when
-// the nearer one, already past, has all of its sets, to the one ahead: it was done early. A set that names no block belongs
-// only to a line of its own day. A session is
+// the nearer one, already past, has all of its sets, to the one ahead within a week: it was done early. A set that names no
+// block belongs only to a line of its own day. A session is
 //   held        every set written was logged
 //   cut_short   some were
 //   missed      its day is past and none was
