@@ -6,8 +6,7 @@
 namespace amentum {
 namespace {
 
-constexpr int of_age = 18;                     // whole years: proposal of this project, no source
-constexpr std::ptrdiff_t shortest_reason = 10; // letters: proposal of this project, no source
+constexpr int of_age = 18; // whole years: proposal of this project, no source
 
 const StopAnswered* answer_to(const Finding& finding, const AthleteId& athlete,
                               std::span<const StopAnswered> answers, Date today) {

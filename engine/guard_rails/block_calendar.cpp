@@ -50,7 +50,7 @@ void check_taken_days(const BlockCase& whole, std::vector<Finding>& findings) {
 }
 
 // Overhead by its movement, or cautioned against on these days by the catalogue.
-bool hard_on_tired_arm_of(const Exercise& exercise) {
+bool hard_on_tired_arm(const Exercise& exercise) {
     if (std::find(exercise.cautions.begin(), exercise.cautions.end(), "day_after_pitching") !=
         exercise.cautions.end())
         return true;
@@ -75,7 +75,7 @@ void check_around_starts(const BlockCase& whole, std::vector<Finding>& findings)
         const bool tired = std::any_of(starts.begin(), starts.end(), [&](Date start) {
             return line.date - start == 0 || line.date - start == 1;
         });
-        if (hard_on_tired_arm_of(*exercise) && tired)
+        if (hard_on_tired_arm(*exercise) && tired)
             findings.push_back({Severity::warns, "overhead_after_start",
                                 exercise->name + " on " + line.date.text() +
                                     " is hard on the arm on the day of a start or the day after.",

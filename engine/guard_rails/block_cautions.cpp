@@ -6,7 +6,6 @@
 namespace amentum {
 namespace {
 
-constexpr std::ptrdiff_t shortest_reason = 10;     // letters: proposal of this project, no source
 const std::string holds_for_all = "every_thrower"; // the key of data/cautions.csv that needs no entry
 
 bool holds(const std::vector<std::string>& words, const std::string& word) {

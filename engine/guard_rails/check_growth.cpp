@@ -1,7 +1,6 @@
 #include "guard_rails/check_growth.h"
 
 #include "measurement/straight_line.h"
-#include "values/enum_words.h"
 #include "values/shortest_decimal.h"
 
 #include <algorithm>
@@ -104,21 +103,25 @@ std::string number(double centimetres, int decimals, LengthUnit unit) {
                         decimals);
 }
 
+std::string spelled(LengthUnit unit) { // "0.31 in a month" would be read as a time
+    return unit == LengthUnit::inches ? "inches" : "cm";
+}
+
 std::string describe_rate(const GrowthWatch& watch, LengthUnit unit) {
     const auto [low, high] = watch.rate->central();
     const auto& last = watch.heights.back();
-    return "Height " + number(last.height.value, 1, unit) + " " + word(unit) + " on " + last.date.text() +
-           ", growing " + number(watch.rate->value, 2, unit) + " " + word(unit) + " a month (likely " +
+    return "Height " + number(last.height.value, 1, unit) + " " + spelled(unit) + " on " + last.date.text() +
+           ", growing " + number(watch.rate->value, 2, unit) + " " + spelled(unit) + " a month (likely " +
            number(low, 2, unit) + " to " + number(high, 2, unit) + ").";
 }
 
 Finding spurt(const GrowthWatch& watch, LengthUnit unit) {
     const std::string a_month =
-        number(spurt_cm_a_month, unit == LengthUnit::inches ? 2 : 1, unit) + " " + word(unit) + " a month";
+        number(spurt_cm_a_month, unit == LengthUnit::inches ? 2 : 1, unit) + " " + spelled(unit) + " a month";
     return {Severity::warns,
             "growth_spurt",
             describe_rate(watch, unit) + " That is above " + a_month + " beyond the error of the heights.",
-            "Above " + a_month + ", about " + (unit == LengthUnit::inches ? "2.8 in" : "7 cm") +
+            "Above " + a_month + ", about " + (unit == LengthUnit::inches ? "2.8 inches" : "7 cm") +
                 " a year, counts as fast growth.",
             "proposal of this project, no source",
             "Fewer throws while it lasts; take velocity and range anew as first readings, because the old "

@@ -12,7 +12,8 @@
 //   where in growth  maturity offset (measurement/growth.h): mirwald with the sitting height on the athlete's record and a body
 //           mass within 92 days, otherwise moore; on the day of the last height. Told as a band, with its standard error and
 //           its bias in words: early maturers look 1.15 years less mature than they are, average ones 0.36 [KozielMalina2018].
-// Units: cm, months, years; the words in the hall's unit. Range: results of any athletes and tests, in any order; those after `today` are left out.
+// Units: cm, months, years; the words in the hall's unit. Range: results of any athletes and tests, in any order; those
+// after `today` are left out.
 // What it cannot tell: skeletal age; when the spurt ends; injury. The sitting height on the record has no date: an old one puts
 // the band too early. Never for selection.
 //

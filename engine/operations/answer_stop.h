@@ -2,7 +2,7 @@
 //
 // The stop stays in every list, with who answered and why. Some stops nobody may answer: rest and limits of youth, an open
 // pain entry, the signs to stop and refer.
-// Refuses a code that is no stop of that thrower on that day, one that nobody may answer, no name, a reason under 10 characters.
+// Refuses a code that is no stop of that thrower on that day, one that nobody may answer, no name, a reason under 10 letters.
 #pragma once
 
 #include "operations/athlete_record.h"

@@ -1,7 +1,8 @@
 // calendar_feed: the sessions of kept blocks as a calendar that phones and calendars can follow [Rfc5545].
 //
 // Of one thrower: every kept block, where a later one takes over from the day it starts on, and of two that start on one
-// day (one gym and another) the one kept_block names. Of one block: its own sessions. Also served as text/calendar at /calendar/<thrower or block>.ics, for a calendar that looks again by itself.
+// day (one gym and another) the one kept_block names. Of one block: its own sessions. Also served as text/calendar at
+// /calendar/<thrower or block>.ics, for a calendar that looks again by itself.
 // A session keeps its identity when the block is planned again or moved to another day. Events last the whole day: a
 // session has a day and its minutes, and no hour.
 // Refuses: neither thrower nor block, or both; names that are not known. A thrower without a block has an empty calendar.

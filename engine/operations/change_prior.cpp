@@ -10,8 +10,6 @@
 namespace amentum {
 namespace {
 
-constexpr std::ptrdiff_t shortest_reason = 10; // letters
-
 template <class Lines>
 std::vector<std::string> qualities_of(const Lines& lines) {
     std::vector<std::string> keys;

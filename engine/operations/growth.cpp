@@ -40,7 +40,8 @@ ShownGrowth growth_of(const FacilityView& view, const Athlete& athlete, const Fa
     const auto watch = watch_growth(view, athlete, today);
     const auto length = shown_length(facility);
     const auto rate = [&](const std::optional<Estimate>& each) {
-        return each ? std::optional(shown(*each, length.unit + " a month", length.from_centimetres, 2))
+        return each ? std::optional(shown(*each, (length.unit == "in" ? "inches" : length.unit) + " a month",
+                                          length.from_centimetres, 2))
                     : std::nullopt;
     };
     ShownGrowth line;

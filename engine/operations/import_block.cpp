@@ -59,9 +59,8 @@ public:
                 return refuse_load(sheet, choice, kit_.unit);
             if (off >= a_gram)
                 take_as_made(exercise, *line.load, choice.nearest);
-            line.load = choice.nearest.total; // to the last bit
-            line.load_words =
-                choice.nearest.words; // as this gym makes it, whatever gym the file was written in
+            line.load = choice.nearest.total;       // to the last bit
+            line.load_words = choice.nearest.words; // whatever gym the file was written in
         }
         if (line.load_words.empty())
             line.load_words = words_without_load(line, exercise);

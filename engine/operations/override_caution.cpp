@@ -5,11 +5,7 @@
 #include "values/letters.h"
 
 namespace amentum {
-namespace {
-
-constexpr std::ptrdiff_t shortest_reason = 10; // letters
-
-} // namespace
+namespace {} // namespace
 
 Result<OverrideCautionAnswer> override_caution(Workplace& workplace, const OverrideCautionRequest& request) {
     auto& inside = workplace.inside();

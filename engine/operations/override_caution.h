@@ -1,6 +1,6 @@
 // override_caution: a coach takes an exercise a caution speaks against, for a reason that is kept for good.
 //
-// Refuses a reason under 10 characters, an unknown caution, and a caution that no coach may override here.
+// Refuses a reason under 10 letters, an unknown caution, and a caution that no coach may override here.
 #pragma once
 
 #include "operations/workplace.h"

@@ -188,7 +188,7 @@ std::vector<Operation> arm_operations() {
                         {"code", "of the finding, such as rest_not_over"},
                         {"date", "YYYY-MM-DD, the day it holds for; left out: today"},
                         {"coach", "who answers, by name"},
-                        {"reason", "why, at least 10 characters"}},
+                        {"reason", "why, at least 10 letters"}},
                        &answer_stop, &stop_words),
         make_operation("growth",
                        "Heights of young throwers month by month, how fast, and whom to measure next.",

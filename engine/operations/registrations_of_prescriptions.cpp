@@ -238,7 +238,7 @@ std::vector<Operation> prescription_operations() {
                        {{"athlete", "the thrower's name or id"},
                         {"exercise", "the exercise's key"},
                         {"caution", "the caution's key"},
-                        {"reason", "why, at least 10 characters"},
+                        {"reason", "why, at least 10 letters"},
                         {"coach", "who takes the decision"}},
                        &override_caution, &override_words),
         make_operation("catalogue", "The exercises, tests, kits and cautions there are.", Effect::reads, {},

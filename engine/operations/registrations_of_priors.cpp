@@ -64,7 +64,7 @@ std::vector<Operation> prior_operations() {
              {"sd", "how far the mean may be off, one SD: 0.01 to 1"},
              {"published", "yes: back to the published value, without mean and sd"},
              {"author", "who takes the decision"},
-             {"reason", "why, at least 10 characters"}},
+             {"reason", "why, at least 10 letters"}},
             &change_prior, &changed_words),
     };
 }

@@ -80,7 +80,7 @@ const Meanings throw_meanings{
     {"device", "that measured the speed"},
     {"time_zone", "of the place, on travel: Asia/Tokyo"},
     {"corrected_by", "who corrects an entry that is held, by name"},
-    {"reason", "of the correction, at least 10 characters"}};
+    {"reason", "of the correction, at least 10 letters"}};
 
 const Meanings set_meanings{
     {"key", "made on the device, 8 to 64 letters, digits or '-'; the same key is the same set"},

@@ -83,7 +83,7 @@ std::vector<Operation> season_operations() {
              {"published", "yes: back to the table that came with the program"},
              {"source", "where the table was read"},
              {"author", "who takes the decision"},
-             {"reason", "why, at least 10 characters"}},
+             {"reason", "why, at least 10 letters"}},
             &change_pitch_rules, &changed_words),
         make_operation("join_team", "For whom a thrower plays, and by whose table.", Effect::writes,
                        {{"athlete", "the thrower's name or id"},

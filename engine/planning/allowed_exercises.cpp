@@ -10,7 +10,6 @@
 namespace amentum {
 namespace {
 
-constexpr std::ptrdiff_t shortest_reason = 10;     // letters
 const std::string holds_for_all = "every_thrower"; // of data/cautions.csv: holds without being entered
 constexpr double alternative_factor = 1.25;
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 #include <tuple>
 
 namespace amentum {
@@ -59,8 +58,10 @@ const BlockLine* line_within_a_week(const Block& block, const SetDone& set) {
 } // namespace
 
 std::vector<const BlockLine*> lines_of_sets(const Block& block, std::span<const SetDone> sets) {
-    std::vector<std::size_t> in_order(sets.size());
-    std::iota(in_order.begin(), in_order.end(), std::size_t{0});
+    std::vector<std::size_t> in_order; // of this athlete: a hall has many others' sets
+    for (std::size_t i = 0; i < sets.size(); ++i)
+        if (sets[i].athlete == block.athlete)
+            in_order.push_back(i);
     std::sort(in_order.begin(), in_order.end(),
               [&](std::size_t a, std::size_t b) { return comes_before(sets[a], sets[b]); });
     std::vector<const BlockLine*> lines(sets.size(), nullptr);

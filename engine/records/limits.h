@@ -38,8 +38,7 @@ inline constexpr Limits innings_caught{1, 20}, months_off{0, 12};
 inline constexpr Limits step{1, 99}, days_between_steps{0, 6};
 inline constexpr unsigned long time_zone_characters = 64;
 
-inline constexpr int calendar_days = 400;              // the longest unbroken run of days
-inline constexpr unsigned long reason_characters = 10; // the shortest reason for an override or an edit
+inline constexpr int calendar_days = 400; // the longest unbroken run of days
 
 } // namespace limits
 } // namespace amentum

@@ -196,7 +196,7 @@ Columns override_columns() {
             {"caution", text, needed, exact, "key of the caution", ""},
             date_of(date_meaning),
             {"coach", text, needed, exact, "who decided", ""},
-            {"reason", text, needed, exact, "why, in at least 10 characters", ""}};
+            {"reason", text, needed, exact, "why, in at least 10 letters", ""}};
 }
 
 Columns prior_edit_columns() {
@@ -209,7 +209,7 @@ Columns prior_edit_columns() {
             {"sd", number, optional, none, "how sure: 0.01 to 1", ""},
             {"author", text, needed, none, "who changed it", ""},
             day(date_meaning),
-            {"reason", text, needed, none, "why, in at least 10 characters", ""}};
+            {"reason", text, needed, none, "why, in at least 10 letters", ""}};
 }
 
 RecordColumn running(const char* meaning) {
@@ -224,7 +224,7 @@ Columns pitch_rule_columns() {
         {"sport", text, needed, none, "baseball, softball or javelin", ""},
         {"author", text, needed, none, "who changed it", ""},
         day(date_meaning),
-        {"reason", text, needed, none, "why, in at least 10 characters", ""},
+        {"reason", text, needed, none, "why, in at least 10 letters", ""},
         {"year", whole, optional, none, "of the table as it was read", ""},
         {"age_low", whole, optional, exact,
          "whole years, included; empty: back to the table that came with the program", ""},
@@ -311,7 +311,7 @@ Columns stop_columns() {
     return {athlete(),
             {"code", text, needed, exact, "of the finding that stops", ""},
             date_of("the day the answer holds for"),
-            {"reason", text, needed, none, "why, in at least 10 characters", ""},
+            {"reason", text, needed, none, "why, in at least 10 letters", ""},
             {"coach", text, needed, none, "who answers for it", ""},
             {"recorded", date, needed, none, "when it was entered", ""}};
 }

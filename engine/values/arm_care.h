@@ -100,7 +100,7 @@ struct StopAnswered {
     AthleteId athlete;
     std::string code;   // of the finding
     Date date;          // the day it holds for
-    std::string reason; // at least 10 characters
+    std::string reason; // at least 10 letters
     std::string coach;
     Date recorded;
 

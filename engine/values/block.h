@@ -71,7 +71,7 @@ struct Override {
     AthleteId athlete;
     std::string exercise;
     std::string caution;
-    std::string reason; // at least 10 characters
+    std::string reason; // at least 10 letters
     std::string coach;
     Date date;
 

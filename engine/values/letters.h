@@ -9,6 +9,9 @@
 
 namespace amentum {
 
+// Of a kept reason, in letters: proposal of this project, no source.
+inline constexpr std::ptrdiff_t shortest_reason = 10;
+
 inline std::ptrdiff_t letters_in(std::string_view text) {
     return std::count_if(text.begin(), text.end(), [](char c) {
         const bool begins_one = (static_cast<unsigned char>(c) & 0xC0) != 0x80;

@@ -78,7 +78,7 @@ struct PitchTable {
     Sport sport;
     std::string author;
     Date date;
-    std::string reason; // at least 10 characters
+    std::string reason; // at least 10 letters
 
     friend bool operator==(const PitchTable&, const PitchTable&) = default;
 };

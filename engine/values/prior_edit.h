@@ -32,7 +32,7 @@ struct PriorEdit {
     std::optional<PriorBelief> belief; // none: back to the published value
     std::string author;
     Date date;
-    std::string reason; // at least 10 characters
+    std::string reason; // at least 10 letters
 
     friend bool operator==(const PriorEdit&, const PriorEdit&) = default;
 };

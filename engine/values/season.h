@@ -74,7 +74,7 @@ struct ThrowCorrection {
     std::optional<ThrowEntry> after; // of any day, setting and occasion; none: the entry was taken away
     Date recorded;
     std::string by;
-    std::string reason; // at least 10 characters
+    std::string reason; // at least 10 letters
 
     friend bool operator==(const ThrowCorrection&, const ThrowCorrection&) = default;
 };

@@ -215,6 +215,9 @@ export function nextSessionTests(world) {
       assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth));
       assert.deepEqual(await violations(page), []);
       await picture(page, world.pictures, `next-session-${device}`);
+      await page.emulateMedia({ media: 'print' });
+      assert.ok(await page.locator('ol').getByText('Hex-bar deadlift, high handles').isVisible(), 'paper names every exercise');
+      await page.emulateMedia({ media: 'screen' });
       await page.getByText('In a calendar').click();
       const address = await page.locator('.calendar code').innerText();
       assert.equal(address, `${server.url}/calendar/marisol-quay.ics`);

@@ -24,7 +24,7 @@ Then the answer
   | throwers.0.name              | is       | Jon Ives        |
   | throwers.1.name              | is       | Bo Tarn         |
   | throwers.1.guardian          | is       | the Tarn family |
-  | throwers.1.rate.unit         | is       | in a month      |
+  | throwers.1.rate.unit         | is       | inches a month  |
   | throwers.1.rate.value        | between  | 0.76 and 0.79   |
   | throwers.1.days_since_height | is       | 0               |
   | throwers.1.findings.0.code   | is       | growth_spurt    |

@@ -72,8 +72,8 @@ TEST_CASE("a steady centimetre in 30 days over half a year is a spurt") {
           "above 0.6 cm a month beyond the error of the heights.");
     // 156 / 2.54 = 61.4; (1.0146, 0.8721, 1.1571, 0.6) / 2.54 = 0.40, 0.34, 0.46, 0.24
     CHECK(check_growth(boy(), growing, thirteen, LengthUnit::inches).findings[0].sentence ==
-          "Height 61.4 in on 2026-03-01, growing 0.40 in a month (likely 0.34 to 0.46). That is "
-          "above 0.24 in a month beyond the error of the heights.");
+          "Height 61.4 inches on 2026-03-01, growing 0.40 inches a month (likely 0.34 to 0.46). That is "
+          "above 0.24 inches a month beyond the error of the heights.");
     CHECK(codes(growing, thirteen + 60) == Codes{"growth_spurt", "measure_height"});
     CHECK(codes(growing, thirteen + 93) == Codes{"measure_height"}); // history
 }

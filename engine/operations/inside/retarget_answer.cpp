@@ -110,9 +110,9 @@ std::vector<SessionInOtherGym> sessions_of(const Workplace::Inside& inside, cons
     std::vector<SessionInOtherGym> ordered;
     for (auto& [key, session] : sessions)
         ordered.push_back(std::move(session));
+    // A session's number is not its place in the week.
     std::stable_sort(ordered.begin(), ordered.end(), [](const auto& a, const auto& b) {
-        return std::tie(a.week, a.date) <
-               std::tie(b.week, b.date); // a session's number is not its place in the week
+        return std::tie(a.week, a.date) < std::tie(b.week, b.date);
     });
     return ordered;
 }

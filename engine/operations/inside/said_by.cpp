@@ -7,7 +7,6 @@ namespace amentum {
 namespace {
 
 constexpr std::size_t shortest_name = 3, longest_name = 120, longest_reason = 1000;
-constexpr std::ptrdiff_t shortest_reason = 10; // letters
 
 } // namespace
 

@@ -2,6 +2,7 @@
 #include "operations/inside/trace_answer.h"
 #include "recordings/read_recording.h"
 #include "records/limits.h"
+#include "values/letters.h"
 
 namespace amentum {
 namespace {
@@ -60,11 +61,11 @@ Result<TraceGiven> trace_given(const MeasureTraceRequest& request) {
 Result<Done> check_move(const MoveGiven& move, const std::string& path) {
     if (trimmed(move.event).empty())
         return refuse_missing(path + "event", "the key of the event that is moved");
-    if (trimmed(move.reason).size() < limits::reason_characters)
+    if (letters_in(move.reason) < shortest_reason)
         return Refusal{
             RefusalCode::missing_field,
             "Moving an event needs a reason of at least ten characters; it is kept with the trace.",
-            path + "reason", move.reason, "at least 10 characters"};
+            path + "reason", move.reason, "at least 10 letters"};
     return Done{};
 }
 

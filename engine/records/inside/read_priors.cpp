@@ -2,6 +2,7 @@
 #include "records/inside/read_line.h"
 
 #include "inference/priors_in_force.h"
+#include "values/letters.h"
 
 #include <algorithm>
 
@@ -78,9 +79,9 @@ RecordOnLine read_prior_edit(LineReader& reader, LinesBefore& before) {
     if (edit.date > before.context.today)
         reader.refuse({RefusalCode::impossible_date, "The day " + edit.date.text() + " is after today.",
                        "date", edit.date.text(), "up to " + before.context.today.text()});
-    if (trimmed(edit.reason).size() < limits::reason_characters)
+    if (letters_in(edit.reason) < shortest_reason)
         reader.refuse({RefusalCode::missing_field, "Please say why the prior is changed, in a sentence.",
-                       "reason", edit.reason, "at least 10 characters"});
+                       "reason", edit.reason, "at least 10 letters"});
     return edit;
 }
 

@@ -1,4 +1,5 @@
 #include "records/inside/read_line.h"
+#include "values/letters.h"
 
 #include <algorithm>
 
@@ -83,9 +84,9 @@ std::vector<std::string> read_cautions(LineReader& reader, const LinesBefore& be
 
 std::string read_reason(LineReader& reader) {
     std::string reason = reader.text("reason");
-    if (trimmed(reason).size() < limits::reason_characters)
+    if (letters_in(reason) < shortest_reason)
         reader.refuse({RefusalCode::missing_field, "Please say why, in a sentence.", "reason", reason,
-                       "at least 10 characters"});
+                       "at least 10 letters"});
     return reason;
 }
 

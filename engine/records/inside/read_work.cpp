@@ -2,6 +2,7 @@
 #include "records/inside/read_line.h"
 
 #include "inference/random_stream.h"
+#include "values/letters.h"
 
 #include <algorithm>
 #include <array>
@@ -141,10 +142,10 @@ RecordOnLine read_override(LineReader& reader, LinesBefore& before) {
                   reader.text("reason"),
                   reader.needed("coach"),
                   date};
-    if (trimmed(made.reason).size() < limits::reason_characters)
+    if (letters_in(made.reason) < shortest_reason)
         reader.refuse({RefusalCode::caution_needs_reason,
                        "Please say why the caution is overridden, in a sentence.", "reason", made.reason,
-                       "at least 10 characters"});
+                       "at least 10 letters"});
     return made;
 }
 

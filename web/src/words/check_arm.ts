@@ -21,7 +21,7 @@ export const armWords = {
   answer: {
     open: 'Answer for this stop, with a reason',
     coach: 'Who answers (name)',
-    reason: 'Why (at least 10 characters; kept for good)',
+    reason: 'Why (at least 10 letters; kept for good)',
     keep: 'Answer for it',
     holds: (day: string) => `It holds for ${longDay(day)} alone. The stop stays on every list, with your name and reason beside it.`,
   },

@@ -39,7 +39,7 @@ export const changeRulesWords = {
   title: (organisation: string) => `Another table than the ${organisation}`,
   intro: 'A copy of what holds now. Change what your league plays by; the whole table is checked when it is kept, and nothing is overwritten.',
   fields: {
-    organisation: 'Whose table', sport: 'Sport', year: 'Year', age_on: 'Age counts as of', source: 'Where it was read', author: 'Who decides', reason: 'Why (at least 10 characters; kept for good)',
+    organisation: 'Whose table', sport: 'Sport', year: 'Year', age_on: 'Age counts as of', source: 'Where it was read', author: 'Who decides', reason: 'Why (at least 10 letters; kept for good)',
     age_low: 'Ages from', age_high: 'to', daily_max: 'Most in a day', game_max: 'Most in a game', third_day_max: 'Third day running (0: none)', most_days_running: 'Days running, at most',
     yearly_innings: 'Innings in 12 months', no_catching_from: 'No catching from, pitches', no_pitching_caught: 'No pitching from, innings caught', months_off: 'Months off in 12',
     months_off_running: 'of these in one piece', months_off_from: 'Months off from', second_game: 'Second game of a day', last_batter: 'Limit reached with a batter up', note: 'Note',

@@ -64,7 +64,7 @@ export const blockWords = {
   keep: 'Keep this set',
   caution: 'Caution',
   override: 'Take an exercise in spite of a caution',
-  reason: 'Why (at least 10 characters; it is kept)',
+  reason: 'Why (at least 10 letters; it is kept)',
   coach: 'Who decides',
   keepOverride: 'Keep this decision',
   noBlock: 'No block is kept yet.',

@@ -23,7 +23,7 @@ export const priorWords = {
   mean: 'Mean',
   sd: 'Give or take',
   author: 'Who decides',
-  reason: 'Why (at least 10 characters; kept for good)',
+  reason: 'Why (at least 10 letters; kept for good)',
   keep: 'Keep this belief',
   back: 'Back to the published value',
   published: (mean: string, sd: string) => `Published: ${mean} give or take ${sd}.`,

@@ -62,7 +62,7 @@ export const throwWords = {
   second: 'It was the second that day: keep both',
   correct: 'The held one is wrong: correct it',
   correctedBy: 'Who corrects it',
-  reason: 'Why (at least 10 characters; kept for good)',
+  reason: 'Why (at least 10 letters; kept for good)',
   keepCorrection: 'Keep the correction',
   reopened: 'Answers that this changed',
   was: (date: string, before: string, now: string) => `${date}: was ${before}; now ${now}`,
